@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What a fitter must be told beside the number. A finding is data: a stable code, how grave it is, and the facts that
+// its sentence needs. The English sentence and its basis stand in core/report/wording; translations replace them there.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "core/quantity/band.hpp"
+#include "core/quantity/quantity.hpp"
+
+namespace clampwright::finding {
+
+enum class Code {
+  left_hand,
+  locking_compound,
+  crank_reaction,
+  holding_unknown,
+  over_proof,
+  over_yield,
+  near_limit,
+  low_preload,
+  models_disagree,
+  surfaces_not_stated,
+  class_unknown,
+  face_not_stated,
+  running_torque_added,
+  running_torque_missing,
+  mass_as_force,
+  seating_torque,
+  not_a_bolt,
+  no_maker_value,
+  value_from_memory,
+  maker_first,
+};
+
+enum class Severity { stop, mind, note };
+
+// A value that a sentence needs. Shares of one are plain doubles and are written as per cent.
+using Fact = std::variant<std::string, double, quantity::Torque, quantity::Force, quantity::Length, quantity::Angle>;
+
+struct Finding {
+  Code code;
+  Severity severity;
+  std::vector<Fact> facts;
+};
+
+using Findings = std::vector<Finding>;
+
+// "left-hand", "over-proof", …: the names of the contract.
+[[nodiscard]] std::string_view code_name(Code code);
+[[nodiscard]] std::string_view severity_name(Severity severity);
+
+// Gravest first, and the general maker-first last; otherwise in the order found.
+void put_in_order(Findings& findings);
+
+} // namespace clampwright::finding

@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/text_writer.hpp"
+
+#include <algorithm>
+#include <array>
+
+#include <fmt/format.h>
+
+#include "core/quantity/write.hpp"
+#include "core/report/wording.hpp"
+
+namespace clampwright::report {
+
+namespace {
+
+struct StandIn {
+  std::string_view sign;
+  std::string_view ascii;
+};
+
+constexpr std::array k_stand_ins{
+    StandIn{"·", "."},     StandIn{"²", "2"},   StandIn{"³", "3"},    StandIn{"°", " deg"}, StandIn{"µ", "u"},
+    StandIn{"μ", "mu"},    StandIn{"ρ", "rho"}, StandIn{"φ", "phi"},  StandIn{"π", "pi"},   StandIn{"α", "alpha"},
+    StandIn{"σ", "sigma"}, StandIn{"τ", "tau"}, StandIn{"√", "sqrt"}, StandIn{"′", "'"},    StandIn{"×", "x"},
+    StandIn{"–", "-"},     StandIn{"—", "-"},   StandIn{"…", "..."},  StandIn{"“", "\""},   StandIn{"”", "\""},
+    StandIn{"’", "'"},
+};
+
+class TextPage {
+ public:
+  explicit TextPage(std::size_t width) : width_(width) {}
+
+  void line(std::string_view text) {
+    out_ += text;
+    out_ += '\n';
+  }
+
+  // Words flow into lines; the first begins with `lead`, the others are indented as far.
+  void flow(std::string_view lead, std::string_view text) {
+    const std::size_t indent = text_width(lead);
+    std::string current(lead);
+    std::size_t used = indent;
+    bool empty = true;
+    while (!text.empty()) {
+      const std::size_t space = text.find(' ');
+      const std::string_view word = text.substr(0, space);
+      text.remove_prefix(space == std::string_view::npos ? text.size() : space + 1);
+      if (word.empty()) continue;
+      const std::size_t needed = text_width(word) + (empty ? 0 : 1);
+      if (!empty && used + needed > width_) {
+        line(current);
+        current.assign(indent, ' ');
+        used = indent;
+        empty = true;
+      }
+      if (!empty) current += ' ';
+      current += word;
+      used += text_width(word) + (empty ? 0 : 1);
+      empty = false;
+    }
+    line(current);
+  }
+
+  [[nodiscard]] std::string take() { return std::move(out_); }
+
+ private:
+  std::size_t width_;
+  std::string out_;
+};
+
+std::string padded(std::string_view text, std::size_t width) {
+  std::string out(text);
+  const std::size_t used = text_width(text);
+  if (used < width) out.append(width - used, ' ');
+  return out;
+}
+
+void write_section(TextPage& page, const Section& section, std::size_t label_width) {
+  page.line("");
+  if (!section.heading.empty()) page.line(section.heading);
+  for (const Row& row : section.rows)
+    page.flow(fmt::format("  {}  ", padded(row.label, label_width)), row.value);
+}
+
+void write_working(TextPage& page, const Working& working) {
+  if (working.empty()) return;
+  page.line("");
+  page.line("Working");
+  std::size_t symbol_width = 0;
+  for (const Step& step : working)
+    symbol_width = std::max(symbol_width, text_width(step.symbol));
+  for (const Step& step : working) {
+    const std::string value =
+        quantity::write_number(step.value, 7) + (step.unit.empty() ? "" : (step.unit == "°" ? "" : " ") + step.unit);
+    const std::string lead = fmt::format("  {} = ", padded(step.symbol, symbol_width));
+    page.flow(lead, fmt::format("{} = {}   ({}; {})", step.formula, value, step.meaning, step.source));
+  }
+}
+
+// The designation or name with which a title begins: "ISO 898-1".
+std::string short_title(const Source& source) {
+  std::string text = source.title.substr(0, source.title.find(','));
+  if (!source.edition.empty()) text += fmt::format(" ({})", source.edition);
+  return text;
+}
+
+// With the working every source in full; without it the first few by name.
+void write_sources(TextPage& page, const Document& document) {
+  if (document.sources.empty()) return;
+  page.line("");
+  if (document.working.empty()) {
+    constexpr std::size_t k_most = 4;
+    std::vector<std::string> names;
+    for (const Source& source : document.sources)
+      if (std::string name = fmt::format("{} [{}]", short_title(source), known_name(source.known));
+          std::ranges::find(names, name) == names.end())
+        names.push_back(std::move(name));
+    const std::size_t shown = std::min(names.size(), k_most);
+    std::string line;
+    for (std::size_t i = 0; i < shown; ++i)
+      line += (i == 0 ? "" : "; ") + names[i];
+    if (shown < names.size()) line += fmt::format("; and {} more, named by --explain", names.size() - shown);
+    page.flow("Rests on  ", line);
+    return;
+  }
+  page.line("Sources");
+  for (const Source& source : document.sources) {
+    std::string text = source.title;
+    if (!source.edition.empty()) text += fmt::format(" ({})", source.edition);
+    if (!source.where.empty()) text += ", " + source.where;
+    page.flow("  ", fmt::format("{} [{}]", text, known_name(source.known)));
+  }
+}
+
+} // namespace
+
+std::size_t text_width(std::string_view text) {
+  return static_cast<std::size_t>(
+      std::ranges::count_if(text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
+}
+
+std::string to_ascii(std::string_view text) {
+  std::string out;
+  while (!text.empty()) {
+    if (static_cast<unsigned char>(text[0]) < 0x80) {
+      out += text[0];
+      text.remove_prefix(1);
+      continue;
+    }
+    const auto found = std::ranges::find_if(k_stand_ins, [&](const StandIn& s) { return text.starts_with(s.sign); });
+    if (found != k_stand_ins.end()) {
+      out += found->ascii;
+      text.remove_prefix(found->sign.size());
+      continue;
+    }
+    out += '?';
+    text.remove_prefix(1);
+    while (!text.empty() && (static_cast<unsigned char>(text[0]) & 0xC0) == 0x80)
+      text.remove_prefix(1);
+  }
+  return out;
+}
+
+std::string write_text(const Document& document, int width, Charset charset) {
+  TextPage page(static_cast<std::size_t>(std::max(width, 40)));
+  page.flow("", document.title);
+  if (!document.banner.empty()) page.flow("", document.banner);
+  std::size_t label_width = 0;
+  for (const Section& section : document.sections)
+    for (const Row& row : section.rows)
+      label_width = std::max(label_width, text_width(row.label));
+  for (const Section& section : document.sections)
+    write_section(page, section, label_width);
+  if (!document.remarks.empty()) page.line("");
+  for (const Remark& remark : document.remarks)
+    page.flow(fmt::format("{}  ", severity_word(remark.severity)), fmt::format("{} [{}]", remark.text, remark.code));
+  write_working(page, document.working);
+  write_sources(page, document);
+  if (document.has_foot) {
+    page.line("");
+    page.flow("", foot_line());
+  }
+  const std::string text = page.take();
+  return charset == Charset::ascii ? to_ascii(text) : text;
+}
+
+} // namespace clampwright::report

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The English of the findings and verdicts. What the findings mean is decided elsewhere; how it is said, and on what it
+// rests, stands here.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "core/finding/finding.hpp"
+#include "core/quantity/write.hpp"
+#include "core/tightening/answer.hpp"
+
+namespace clampwright::report {
+
+// The finding as one or two sentences, its facts in the wanted units.
+[[nodiscard]] std::string finding_text(const finding::Finding& finding, const quantity::DisplayUnits& units);
+
+// What the finding rests on: a source, a definition, or common practice.
+[[nodiscard]] std::string_view finding_basis(finding::Code code);
+
+// "Stop", "Mind", "Note".
+[[nodiscard]] std::string_view severity_word(finding::Severity severity);
+
+// "within yield, likely 62 %": the verdict in words, always with what governs.
+[[nodiscard]] std::string verdict_text(const tightening::ClampAnswer& answer);
+
+// The line that stands under every answer by which someone could tighten.
+[[nodiscard]] std::string_view foot_line();
+
+} // namespace clampwright::report

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+
+#include "core/quantity/quantity.hpp"
+#include "core/thread/thread.hpp"
+#include "core/working/step.hpp"
+
+namespace clampwright::thread {
+
+// The basic dimensions of a thread, by formula and unrounded.
+struct Geometry {
+  quantity::Length pitch_diameter;           // d2
+  quantity::Length minor_diameter;           // D1, basic internal
+  quantity::Length root_diameter;            // d3: metric design root; Unified rounded root; Whitworth, BA: the minor
+  std::optional<quantity::Area> stress_area; // none is standardised for Whitworth, BA and cycle threads
+  quantity::Angle flank_angle;               // half of the angle between the flanks
+};
+
+// ISO 68-1, ISO 724, ISO 898-1 (stress area); ASME B1.1; BS 84; BS 93. Square roots and π are taken exactly.
+// Precondition: the pitch is smaller than the diameter.
+[[nodiscard]] Geometry geometry_of(const Thread& thread);
+
+// How the dimensions follow from diameter and pitch, in millimetres.
+[[nodiscard]] Working geometry_working(const Thread& thread);
+
+// The helix angle at the pitch diameter: tan φ = P/(π·d2).
+[[nodiscard]] quantity::Angle helix_angle(const Thread& thread);
+
+} // namespace clampwright::thread

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string_view>
+
+#include "core/finding/finding.hpp"
+#include "core/friction/friction.hpp"
+#include "core/quantity/band.hpp"
+#include "core/quantity/quantity.hpp"
+#include "core/tightening/case.hpp"
+#include "core/working/step.hpp"
+
+namespace clampwright::tightening {
+
+enum class Verdict { within, near_limit, may_exceed, over_limit, not_known };
+
+// "within", "near-limit", "may-exceed", "over-limit", "not-known".
+[[nodiscard]] std::string_view verdict_name(Verdict verdict);
+
+// What the verdict was taken from.
+enum class Governs { yield, proof, nothing };
+
+// "yield", "proof"; "" for nothing.
+[[nodiscard]] std::string_view governs_name(Governs governs);
+
+// Clamp load by T - T_run = K·F·d.
+struct NutFactorPart {
+  friction::NutFactorBand k;
+  quantity::Band<quantity::Force> preload;
+  std::optional<quantity::Band<double>> use_of_proof;
+  std::optional<quantity::Band<quantity::Torque>> torque; // for a wanted preload: at low, likely, high friction
+};
+
+// How the torque is spent at likely friction; adds to 1.
+struct TorqueShare {
+  double lift;
+  double thread;
+  double head;
+};
+
+// Clamp load by thread and head friction.
+struct ThreadFrictionPart {
+  friction::FrictionBand mu_thread;
+  friction::FrictionBand mu_head;
+  quantity::Length face_mean_diameter;
+  quantity::Band<quantity::Force> preload;
+  std::optional<quantity::Band<double>> use_of_proof;
+  std::optional<quantity::Band<double>> use_of_yield;
+  std::optional<double> mu_at_yield;
+  TorqueShare share;
+  std::optional<quantity::Band<quantity::Torque>> torque;
+};
+
+// The answer to "what does this torque clamp?".
+struct ClampAnswer {
+  quantity::Torque torque; // as set on the wrench
+  WrenchAccuracy accuracy;
+  Case asked;
+  std::optional<NutFactorPart> nut_factor;
+  std::optional<ThreadFrictionPart> thread_friction;
+  Verdict verdict = Verdict::not_known;
+  Governs governed_by = Governs::nothing;
+  finding::Findings findings;
+  Working working;
+};
+
+// The answer to "what torque for this clamp load?": the torque to set, and what it does.
+struct TorqueAnswer {
+  quantity::Force preload;
+  ClampAnswer clamp; // at the torque to set; its two parts carry `torque`
+};
+
+} // namespace clampwright::tightening

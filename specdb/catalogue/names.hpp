@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <span>
+#include <string>
+#include <string_view>
+
+#include "core/problem/problem.hpp"
+
+namespace clampwright::specdb {
+
+// Refusal of a name that is not in a list: the nearest one is suggested, then all are named. `what` is like "surfaces".
+[[nodiscard]] Refusal no_such_name(std::string_view what, std::string_view given, std::span<const std::string> names);
+
+// How many letters must be changed, added, dropped or swapped with their neighbour to make one word of the other
+// (Damerau's distance, restricted), ignoring case.
+[[nodiscard]] std::size_t letters_apart(std::string_view one, std::string_view other);
+
+// The name nearest to `given`, "" if none is near: at most one letter in three differs.
+[[nodiscard]] std::string nearest_name(std::string_view given, std::span<const std::string> names);
+
+} // namespace clampwright::specdb

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/problem/problem.hpp"
+#include "core/strength/strength.hpp"
+#include "core/thread/thread.hpp"
+#include "specdb/catalogue/catalogue.hpp"
+
+namespace clampwright::specdb {
+
+// The strength of a bolt of the named class with that thread. "unknown" is a class: nothing is known then. The name is
+// read with or without spaces, in any case, "grade 5" for SAE 5. Fails with no-such for a class that does not exist, or
+// that its standard does not have for this thread.
+[[nodiscard]] Result<strength::Strength> find_strength(const Catalogue& catalogue, std::string_view class_name,
+                                                       const thread::Thread& thread);
+
+// Every class name, in the order of the standards.
+[[nodiscard]] std::vector<std::string> class_names(const Catalogue& catalogue);
+
+} // namespace clampwright::specdb

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "specdb/catalogue/surfaces.hpp"
+
+#include <fmt/format.h>
+
+#include "core/quantity/plain_text.hpp"
+#include "specdb/catalogue/names.hpp"
+#include "specdb/sql/query.hpp"
+
+namespace clampwright::specdb {
+
+namespace {
+
+std::vector<std::string> first_column(const Catalogue& catalogue, const char* sql) {
+  return translated([&] {
+    Query query(catalogue.connection(), sql);
+    std::vector<std::string> out;
+    while (query.next())
+      out.push_back(query.text(0));
+    return out;
+  });
+}
+
+// "Zinc dry" is "zinc-dry".
+std::string key_of(std::string_view name) {
+  std::string key = quantity::to_lower(quantity::plain_spaces(name));
+  for (char& c : key)
+    if (c == ' ' || c == '_') c = '-';
+  return key;
+}
+
+template<class Coefficient>
+quantity::Band<Coefficient> band(const Query& row, int first) {
+  const auto made = [&](int column) {
+    const auto coefficient = Coefficient::try_make(row.real(column));
+    if (!coefficient) throw DatabaseError(fmt::format("friction out of range: {}", coefficient.error().message), 0);
+    return *coefficient;
+  };
+  return {made(first), made(first + 1), made(first + 2)};
+}
+
+friction::LockFamily family_named(std::string_view name) {
+  if (name == "compound") return friction::LockFamily::compound;
+  if (name == "running-torque") return friction::LockFamily::running_torque;
+  if (name == "positive") return friction::LockFamily::positive;
+  if (name == "washer") return friction::LockFamily::washer;
+  return friction::LockFamily::none;
+}
+
+} // namespace
+
+std::vector<std::string> surfaces_names(const Catalogue& catalogue) {
+  return first_column(catalogue, "SELECT name FROM surfaces ORDER BY rowid");
+}
+
+std::vector<std::string> lock_names(const Catalogue& catalogue) {
+  return first_column(catalogue, "SELECT name FROM locks ORDER BY rowid");
+}
+
+Result<friction::Surfaces> find_surfaces(const Catalogue& catalogue, std::string_view name) {
+  const std::string key = key_of(name);
+  return translated([&]() -> Result<friction::Surfaces> {
+    Query row(
+        catalogue.connection(),
+        "SELECT name, description, mu_low, mu_likely, mu_high, k_low, k_likely, k_high, wet_compound FROM surfaces "
+        "WHERE name = ?",
+        std::string_view(key));
+    if (!row.next()) return no_such_name("surfaces", name, surfaces_names(catalogue));
+    friction::Surfaces out{row.text(0),
+                           row.text(1),
+                           band<friction::FrictionCoefficient>(row, 2),
+                           band<friction::NutFactor>(row, 5),
+                           row.integer(8) == 1,
+                           {}};
+    Query sources(
+        catalogue.connection(),
+        "SELECT DISTINCT s.title, s.edition, f.\"where\", f.known FROM surface_sources f JOIN sources s ON s.id = "
+        "f.source WHERE f.surface = ? ORDER BY f.model DESC, f.rowid",
+        std::string_view(key));
+    while (sources.next())
+      out.sources.push_back(sources.source(0));
+    return out;
+  });
+}
+
+Result<friction::Lock> find_lock(const Catalogue& catalogue, std::string_view name) {
+  const std::string key = key_of(name);
+  return translated([&]() -> Result<friction::Lock> {
+    Query row(catalogue.connection(), "SELECT name, description, family, single_use FROM locks WHERE name = ?",
+              std::string_view(key));
+    if (!row.next()) return no_such_name("lock", name, lock_names(catalogue));
+    return friction::Lock{row.text(0), row.text(1), family_named(row.text(2)), row.integer(3) == 1};
+  });
+}
+
+} // namespace clampwright::specdb

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "specdb/sql/query.hpp"
+
+#include <fmt/format.h>
+
+namespace clampwright::specdb {
+
+namespace {
+
+[[noreturn]] void wrong_type(int column, const char* wanted) {
+  throw DatabaseError(fmt::format("column {} is no {}", column, wanted), 0);
+}
+
+} // namespace
+
+std::string Query::text(int column) const {
+  const SQLite::Column value = statement_.getColumn(column);
+  if (!value.isText()) wrong_type(column, "text");
+  return value.getString();
+}
+
+double Query::real(int column) const {
+  const SQLite::Column value = statement_.getColumn(column);
+  if (!value.isFloat() && !value.isInteger()) wrong_type(column, "number");
+  return value.getDouble();
+}
+
+long long Query::integer(int column) const {
+  const SQLite::Column value = statement_.getColumn(column);
+  if (!value.isInteger()) wrong_type(column, "whole number");
+  return value.getInt64();
+}
+
+std::optional<std::string> Query::maybe_text(int column) const {
+  if (is_null(column)) return std::nullopt;
+  return text(column);
+}
+
+std::optional<double> Query::maybe_real(int column) const {
+  if (is_null(column)) return std::nullopt;
+  return real(column);
+}
+
+Source Query::source(int first) const {
+  return {text(first), text(first + 1), text(first + 2), known_named(text(first + 3))};
+}
+
+Known known_named(std::string_view name) {
+  for (const Known known : {Known::printed, Known::second_hand, Known::memory, Known::computed, Known::common_practice})
+    if (known_name(known) == name) return known;
+  throw DatabaseError(fmt::format("\"{}\" is no way of knowing", name), 0);
+}
+
+} // namespace clampwright::specdb

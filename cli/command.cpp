@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/command.hpp"
+
+#include <CLI/App.hpp>
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include "core/quantity/plain_text.hpp"
+
+namespace clampwright::cli {
+
+void Command::declare_words(CLI::App& app) { app.add_option("words", words_)->group(""); }
+
+Result<std::string> Command::only_word(std::string_view what, std::string_view like) const {
+  if (words_.empty())
+    return Refusal(Problem{Trouble::usage,
+                           "missing",
+                           fmt::format("{} is missing", what),
+                           {},
+                           fmt::format("write clampwright {}", like),
+                           {}});
+  if (words_.size() > 1)
+    return Refusal(Problem{Trouble::usage,
+                           "surplus",
+                           fmt::format("{} was taken for {}; more follows", quantity::quotable(words_[0]), what),
+                           quantity::quotable(fmt::format("{}", fmt::join(words_.begin() + 1, words_.end(), " "))),
+                           fmt::format("put quotes round an entry with spaces, like clampwright {}", like),
+                           {}});
+  return words_.front();
+}
+
+} // namespace clampwright::cli

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/commands/demo_command.hpp"
+
+#include <filesystem>
+
+#include <CLI/App.hpp>
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include "cli/json/joint_json.hpp"
+#include "core/quantity/plain_text.hpp"
+#include "specdb/demo/demo_workshop.hpp"
+#include "specdb/question/joint_answer.hpp"
+#include "specdb/workshop/joints.hpp"
+
+namespace clampwright::cli {
+
+namespace {
+
+Refusal not_the_demo(const std::filesystem::path& path, const std::string& why) {
+  return Refusal(Problem{Trouble::cannot_create,
+                         "cannot-create",
+                         fmt::format("another file has that name ({}); it was left alone", why),
+                         quantity::quotable(path.string()),
+                         "give the demo a file of its own: clampwright --workshop demo.clampwright demo",
+                         {}});
+}
+
+} // namespace
+
+std::string_view DemoCommand::summary() const { return "make the invented demo workshop, show its first joint"; }
+std::string_view DemoCommand::usage() const { return "demo"; }
+std::vector<Example> DemoCommand::examples() const { return {{"demo", "the first joint of the demo"}}; }
+
+void DemoCommand::declare(CLI::App& app) { declare_words(app); }
+
+Result<Outcome> DemoCommand::run(const Context& context) {
+  if (!words_.empty())
+    return Refusal(Problem{Trouble::usage,
+                           "surplus",
+                           "demo takes no words",
+                           quantity::quotable(words_.front()),
+                           "write clampwright demo, then clampwright find WORDS",
+                           {}});
+  std::error_code error;
+  const bool made = !std::filesystem::exists(std::filesystem::symlink_status(context.workshop, error));
+  if (made)
+    if (auto created = specdb::make_demo_workshop(context.workshop); !created) return Refusal(created.error());
+  const auto workshop = specdb::Workshop::open(context.workshop);
+  if (!workshop) {
+    if (workshop.error().trouble == Trouble::busy) return Refusal(workshop.error());
+    return not_the_demo(context.workshop, workshop.error().message);
+  }
+  if (!workshop->is_invented()) return not_the_demo(context.workshop, "a workshop, but not the demo");
+  const auto slug = specdb::first_joint(*workshop);
+  if (!slug) return not_the_demo(context.workshop, "a demo without joints");
+  const specdb::Catalogue catalogue;
+  const auto answer = specdb::answer_for(catalogue, *specdb::joint_of_slug(*workshop, *slug));
+  if (!answer) return Refusal(answer.error());
+  Outcome out = joint_outcome(*answer, context, true);
+  out.input = std::make_shared<Json>(Json{{"workshop", context.workshop.string()}, {"made", made}});
+  if (made)
+    out.hints.push_back(fmt::format("made the demo workshop in {}", quantity::quotable(context.workshop.string())));
+  out.hints.emplace_back("next: clampwright find nuts; clampwright show pump/head-nuts");
+  return out;
+}
+
+} // namespace clampwright::cli

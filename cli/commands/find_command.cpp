@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/commands/find_command.hpp"
+
+#include <CLI/App.hpp>
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+#include <nlohmann/json.hpp>
+
+#include "cli/json/values_json.hpp"
+#include "core/quantity/plain_text.hpp"
+#include "specdb/workshop/search.hpp"
+
+namespace clampwright::cli {
+
+std::string_view FindCommand::summary() const { return "joints of the workshop by words"; }
+std::string_view FindCommand::usage() const { return "find WORDS..."; }
+std::vector<Example> FindCommand::examples() const {
+  return {{"find head nut", "beginnings of words will do"}, {"find M10x1.25", "a thread"}, {"find winch", "a machine"}};
+}
+
+void FindCommand::declare(CLI::App& app) { declare_words(app); }
+
+Result<Outcome> FindCommand::run(const Context& context) {
+  if (words_.empty())
+    return Refusal(Problem{
+        Trouble::usage, "missing", "the words to look for are missing", {}, "write clampwright find head nut", {}});
+  const std::string words = fmt::format("{}", fmt::join(words_, " "));
+  const auto workshop = specdb::Workshop::open(context.workshop);
+  if (!workshop) return Refusal(workshop.error());
+  const auto hits = specdb::search(*workshop, words);
+
+  Outcome out;
+  Json list = Json::array();
+  report::Section rows{"", {}};
+  for (const specdb::Hit& hit : hits) {
+    list.push_back({{"joint", hit.joint},
+                    {"machine", hit.machine},
+                    {"assembly", hit.assembly},
+                    {"name", hit.name},
+                    {"thread", hit.thread},
+                    {"torque_printed", text_or_null(hit.torque_printed)}});
+    rows.rows.push_back({hit.joint, fmt::format("{}, {}: {}, {}", hit.name, hit.machine, hit.thread,
+                                                hit.torque_printed.value_or("no torque given"))});
+  }
+  out.input = std::make_shared<Json>(Json{{"words", words}});
+  out.result = std::make_shared<Json>(Json{{"hits", std::move(list)}});
+  out.document.title = hits.empty() ? fmt::format("Nothing found for \"{}\"", quantity::quotable(words))
+                                    : fmt::format("{} {}", hits.size(), hits.size() == 1 ? "joint" : "joints");
+  if (workshop->is_invented()) out.document.banner = "INVENTED, to try the program with.";
+  if (!rows.rows.empty()) out.document.sections.push_back(std::move(rows));
+  if (hits.empty()) out.hints.emplace_back("fewer or shorter words find more; a thread is written like M10x1.25");
+  return out;
+}
+
+} // namespace clampwright::cli

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "cli/command.hpp"
+#include "core/tightening/answer.hpp"
+#include "specdb/catalogue/threads.hpp"
+
+namespace clampwright::cli {
+
+// The `result` of clamp.
+[[nodiscard]] Json clamp_json(const tightening::ClampAnswer& answer, const specdb::ThreadEntry& thread);
+
+// The `result` of torque: that of clamp, the clamp load asked for and the torque to set.
+[[nodiscard]] Json torque_json(const tightening::TorqueAnswer& answer, const specdb::ThreadEntry& thread);
+
+} // namespace clampwright::cli

@@ -1,0 +1,202 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/program.hpp"
+
+#include <algorithm>
+#include <filesystem>
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include "cli/command_line.hpp"
+#include "cli/json/values_json.hpp"
+#include "cli/version.hpp"
+#include "core/quantity/plain_text.hpp"
+#include "core/quantity/read.hpp"
+#include "core/report/text_writer.hpp"
+#include "core/report/tightening_report.hpp"
+#include "specdb/catalogue/names.hpp"
+
+namespace clampwright::cli {
+
+namespace {
+
+std::string dumped(const Json& json) { return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n"; }
+
+Printed problem_printed(const Problem& problem, const std::optional<std::string>& command, bool json,
+                        const Environment& environment) {
+  Printed printed;
+  printed.exit = exit_code_of(problem.trouble);
+  std::string what = problem.message;
+  if (!problem.field.empty() && problem.message.find(problem.field) == std::string::npos)
+    what = fmt::format("{}: {}", problem.field, what);
+  if (json) {
+    Json error{{"code", problem.code},
+               {"message", what},
+               {"input", problem.input.empty() ? Json(nullptr) : Json(problem.input)},
+               {"hint", problem.hint}};
+    printed.out =
+        dumped({{"schema", 1}, {"command", command ? Json(*command) : Json(nullptr)}, {"error", std::move(error)}});
+    return printed;
+  }
+  printed.err = fmt::format("clampwright: {}{}", command ? *command + ": " : "", what);
+  if (!problem.input.empty()) printed.err += fmt::format(" ({})", problem.input);
+  printed.err += '\n';
+  if (!problem.hint.empty()) printed.err += fmt::format("  {}\n", problem.hint);
+  if (!environment.utf8) printed.err = report::to_ascii(printed.err);
+  return printed;
+}
+
+Problem unknown_command(const std::string& given) {
+  std::vector<std::string> names;
+  for (const auto& command : make_commands())
+    names.emplace_back(command->name());
+  const std::string near = specdb::nearest_name(given, names);
+  return {Trouble::usage,
+          "unknown-command",
+          "there is no such command",
+          quantity::quotable(given),
+          near.empty() ? "clampwright --help lists the commands"
+                       : fmt::format("did you mean {}? clampwright --help lists the commands", near),
+          {}};
+}
+
+// The place that the XDG Base Directory Specification gives to data; a relative value is to be ignored.
+std::optional<std::filesystem::path> default_workshop(const Environment& environment) {
+  const auto absolute = [](const std::optional<std::string>& text) { return text && text->starts_with('/'); };
+  const std::filesystem::path own = "clampwright/workshop.clampwright";
+  if (absolute(environment.xdg_data_home)) return *environment.xdg_data_home / own;
+  if (absolute(environment.home)) return std::filesystem::path(*environment.home) / ".local/share" / own;
+  return std::nullopt;
+}
+
+Result<Context> context_from(const GlobalOptions& globals, const Environment& environment) {
+  Context context;
+  if (globals.units) {
+    if (quantity::equal_fold(*globals.units, "imperial"))
+      context.units = quantity::DisplayUnits::imperial();
+    else if (!quantity::equal_fold(*globals.units, "metric"))
+      return Refusal(Problem{Trouble::not_understood, "not-understood", "neither metric nor imperial",
+                             quantity::quotable(*globals.units), "write --units metric or --units imperial",
+                             "--units"});
+  }
+  if (globals.unit) {
+    const auto unit = quantity::read_unit(quantity::plain_spaces(*globals.unit));
+    if (!unit) return in_field(unit.error(), "--unit");
+    context.unit = unit->unit;
+    context.units.prefer(*unit->unit);
+  }
+  if (globals.workshop) {
+    if (globals.workshop->empty())
+      return Refusal(Problem{Trouble::usage,
+                             "missing",
+                             "the name of the workshop file is empty",
+                             {},
+                             "write --workshop FILE",
+                             "--workshop"});
+    context.workshop = *globals.workshop;
+    context.workshop_named = true;
+  } else {
+    // Without a home there is no default; a command that needs the file says that it is not there.
+    context.workshop = default_workshop(environment).value_or("workshop.clampwright");
+  }
+  return context;
+}
+
+Printed outcome_printed(Outcome outcome, const std::string& command, const GlobalOptions& globals,
+                        const Environment& environment) {
+  Printed printed;
+  printed.exit = outcome.exit;
+  if (globals.json) {
+    Json document{{"schema", 1},
+                  {"command", command},
+                  {"version", k_version},
+                  {"input", outcome.input ? *outcome.input : Json::object()},
+                  {"result", *outcome.result},
+                  {"findings", findings_json(outcome.findings)},
+                  {"sources", sources_json(outcome.sources)}};
+    if (globals.explain) document["working"] = working_json(outcome.working);
+    printed.out = dumped(document);
+    return printed;
+  }
+  report::Document& document = outcome.document;
+  if (document.remarks.empty()) document.remarks = report::remarks_of(outcome.findings, {});
+  document.working = globals.explain ? outcome.working : Working{};
+  printed.out = report::write_text(document, environment.width,
+                                   environment.utf8 ? report::Charset::utf8 : report::Charset::ascii);
+  if (!globals.quiet)
+    for (const std::string& hint : outcome.hints)
+      printed.err += hint + "\n";
+  return printed;
+}
+
+Printed printed_text(std::string text, const Environment& environment) {
+  return {environment.utf8 ? std::move(text) : report::to_ascii(text), {}, ExitCode::answered};
+}
+
+std::string version_text() {
+  return fmt::format(
+      "clampwright {}\nCopyright (C) 2026 the Clampwright authors\nLicence GPL-3.0-or-later: see the file LICENSE.\n"
+      "There is no warranty, to the extent permitted by law.\n",
+      k_version);
+}
+
+} // namespace
+
+Printed run(const std::vector<std::string>& arguments, const Environment& environment) {
+  FirstLook look = look_at(arguments);
+  if (look.version && !look.help) return printed_text(version_text(), environment);
+  auto commands = make_commands();
+  const auto find = [&](const std::string& name) {
+    return std::ranges::find_if(commands, [&](const auto& c) { return c->name() == name; });
+  };
+  if (look.command == "help") {
+    look.help = true;
+    look.command.reset();
+    for (const std::string& word : look.rest)
+      if (!look.command && !word.starts_with('-')) look.command = word;
+  }
+  if (!look.command) {
+    if (look.help) return printed_text(program_help(), environment);
+    if (arguments.empty()) return printed_text(short_help(), environment);
+    const Problem problem{Trouble::usage,
+                          "missing",
+                          "the command is missing",
+                          quantity::quotable(arguments.front()),
+                          "clampwright --help lists the commands",
+                          {}};
+    return problem_printed(problem, std::nullopt, look.json, environment);
+  }
+  const auto command = find(*look.command);
+  if (command == commands.end()) {
+    if (look.help && arguments.front() != "help") return printed_text(program_help(), environment);
+    return problem_printed(unknown_command(*look.command), std::nullopt, look.json, environment);
+  }
+  if (look.help) return printed_text(command_help(**command, environment.width), environment);
+
+  const auto refuse = [&](const Problem& problem) {
+    return problem_printed(problem, *look.command, look.json, environment);
+  };
+  const auto globals = parse(**command, look.rest);
+  if (!globals) return refuse(globals.error());
+  const auto context = context_from(*globals, environment);
+  if (!context) return refuse(context.error());
+  auto outcome = (*command)->run(*context);
+  if (!outcome) return refuse(outcome.error());
+  return outcome_printed(std::move(*outcome), *look.command, *globals, environment);
+}
+
+Printed failure(const std::vector<std::string>& arguments, ExitCode exit, const std::string& what) {
+  const FirstLook look = look_at(arguments);
+  Printed printed;
+  printed.exit = exit;
+  if (look.json)
+    printed.out = dumped(
+        {{"schema", 1},
+         {"command", look.command ? Json(*look.command) : Json(nullptr)},
+         {"error", {{"code", "internal"}, {"message", what}, {"input", nullptr}, {"hint", "please report this"}}}});
+  else
+    printed.err = fmt::format("clampwright: {}\n", what);
+  return printed;
+}
+
+} // namespace clampwright::cli

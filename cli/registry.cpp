@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/command.hpp"
+#include "cli/commands/clamp_command.hpp"
+#include "cli/commands/convert_command.hpp"
+#include "cli/commands/demo_command.hpp"
+#include "cli/commands/find_command.hpp"
+#include "cli/commands/show_command.hpp"
+#include "cli/commands/thread_command.hpp"
+#include "cli/commands/torque_command.hpp"
+
+namespace clampwright::cli {
+
+std::vector<std::unique_ptr<Command>> make_commands() {
+  std::vector<std::unique_ptr<Command>> commands;
+  commands.push_back(std::make_unique<ConvertCommand>());
+  commands.push_back(std::make_unique<ThreadCommand>());
+  commands.push_back(std::make_unique<ClampCommand>());
+  commands.push_back(std::make_unique<TorqueCommand>());
+  commands.push_back(std::make_unique<DemoCommand>());
+  commands.push_back(std::make_unique<FindCommand>());
+  commands.push_back(std::make_unique<ShowCommand>());
+  return commands;
+}
+
+} // namespace clampwright::cli

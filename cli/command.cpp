@@ -29,4 +29,14 @@ Result<std::string> Command::only_word(std::string_view what, std::string_view l
   return words_.front();
 }
 
+Result<std::filesystem::path> workshop_file(const Context& context) {
+  if (!context.workshop.empty()) return context.workshop;
+  return Refusal(Problem{Trouble::usage,
+                         "missing",
+                         "there is no home folder to look for the workshop file in",
+                         {},
+                         "name the file, like clampwright --workshop crew.clampwright find head nut",
+                         "--workshop"});
+}
+
 } // namespace clampwright::cli

@@ -34,8 +34,7 @@ using Json = nlohmann::ordered_json;
 struct Context {
   quantity::DisplayUnits units;
   const quantity::Unit* unit = nullptr; // as given with --unit
-  std::filesystem::path workshop;       // the file to use, whether it exists or not
-  bool workshop_named = false;          // given with --workshop
+  std::filesystem::path workshop;       // the file to use, whether it exists or not; empty where no place is known
 };
 
 // An answer, ready for either writer. `input` and `result` are the JSON members of those names; `document` is the same
@@ -69,6 +68,9 @@ class Command {
   [[nodiscard]] virtual std::vector<std::pair<std::string, std::string>> lists() const { return {}; }
   [[nodiscard]] virtual Result<Outcome> run(const Context& context) = 0;
 
+  // Words behind "--", where nothing is an option.
+  void add_words(const std::vector<std::string>& words) { words_.insert(words_.end(), words.begin(), words.end()); }
+
  protected:
   // The words that are no options.
   std::vector<std::string> words_;
@@ -76,6 +78,9 @@ class Command {
   // Exactly one word. `what` is like "a thread", `like` an example.
   [[nodiscard]] Result<std::string> only_word(std::string_view what, std::string_view like) const;
 };
+
+// The workshop file to use. Fails with usage where none is named and no home is known to hold the default one.
+[[nodiscard]] Result<std::filesystem::path> workshop_file(const Context& context);
 
 // All commands, in the order of the help.
 [[nodiscard]] std::vector<std::unique_ptr<Command>> make_commands();

@@ -137,12 +137,17 @@ Result<GlobalOptions> parse(Command& command, const std::vector<std::string>& ar
   GlobalOptions globals;
   declare_globals(app, globals);
   command.declare(app);
+  const auto end_of_options = std::ranges::find(arguments, "--");
+  std::vector<std::string> options(arguments.begin(), end_of_options);
+  std::ranges::reverse(options);
   try {
-    app.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
+    app.parse(options);
   } catch (const CLI::ParseError& error) {
     return translated(error, arguments);
   }
   if (const auto extras = app.remaining(); !extras.empty()) return unknown_option(app, extras.front());
+  if (end_of_options != arguments.end())
+    command.add_words(std::vector<std::string>(end_of_options + 1, arguments.end()));
   return globals;
 }
 

@@ -94,10 +94,8 @@ Result<Context> context_from(const GlobalOptions& globals, const Environment& en
                              "write --workshop FILE",
                              "--workshop"});
     context.workshop = *globals.workshop;
-    context.workshop_named = true;
-  } else {
-    // Without a home there is no default; a command that needs the file says that it is not there.
-    context.workshop = default_workshop(environment).value_or("workshop.clampwright");
+  } else if (const auto place = default_workshop(environment)) {
+    context.workshop = *place;
   }
   return context;
 }

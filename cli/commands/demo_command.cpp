@@ -42,25 +42,26 @@ Result<Outcome> DemoCommand::run(const Context& context) {
                            quantity::quotable(words_.front()),
                            "write clampwright demo, then clampwright find WORDS",
                            {}});
+  const auto file = workshop_file(context);
+  if (!file) return Refusal(file.error());
   std::error_code error;
-  const bool made = !std::filesystem::exists(std::filesystem::symlink_status(context.workshop, error));
+  const bool made = !std::filesystem::exists(std::filesystem::symlink_status(*file, error));
   if (made)
-    if (auto created = specdb::make_demo_workshop(context.workshop); !created) return Refusal(created.error());
-  const auto workshop = specdb::Workshop::open(context.workshop);
+    if (auto created = specdb::make_demo_workshop(*file); !created) return Refusal(created.error());
+  const auto workshop = specdb::Workshop::open(*file);
   if (!workshop) {
     if (workshop.error().trouble == Trouble::busy) return Refusal(workshop.error());
-    return not_the_demo(context.workshop, workshop.error().message);
+    return not_the_demo(*file, workshop.error().message);
   }
-  if (!workshop->is_invented()) return not_the_demo(context.workshop, "a workshop, but not the demo");
+  if (!workshop->is_invented()) return not_the_demo(*file, "a workshop, but not the demo");
   const auto slug = specdb::first_joint(*workshop);
-  if (!slug) return not_the_demo(context.workshop, "a demo without joints");
+  if (!slug) return not_the_demo(*file, "a demo without joints");
   const specdb::Catalogue catalogue;
   const auto answer = specdb::answer_for(catalogue, *specdb::joint_of_slug(*workshop, *slug));
   if (!answer) return Refusal(answer.error());
   Outcome out = joint_outcome(*answer, context, true);
-  out.input = std::make_shared<Json>(Json{{"workshop", context.workshop.string()}, {"made", made}});
-  if (made)
-    out.hints.push_back(fmt::format("made the demo workshop in {}", quantity::quotable(context.workshop.string())));
+  out.input = std::make_shared<Json>(Json{{"workshop", file->string()}, {"made", made}});
+  if (made) out.hints.push_back(fmt::format("made the demo workshop in {}", quantity::quotable(file->string())));
   out.hints.emplace_back("next: clampwright find nuts; clampwright show pump/head-nuts");
   return out;
 }

@@ -25,7 +25,9 @@ Result<Outcome> FindCommand::run(const Context& context) {
     return Refusal(Problem{
         Trouble::usage, "missing", "the words to look for are missing", {}, "write clampwright find head nut", {}});
   const std::string words = fmt::format("{}", fmt::join(words_, " "));
-  const auto workshop = specdb::Workshop::open(context.workshop);
+  const auto file = workshop_file(context);
+  if (!file) return Refusal(file.error());
+  const auto workshop = specdb::Workshop::open(*file);
   if (!workshop) return Refusal(workshop.error());
   const auto hits = specdb::search(*workshop, words);
 

@@ -31,7 +31,9 @@ Result<Outcome> ShowCommand::run(const Context& context) {
                            "write clampwright show pump/clutch-hub, or find it with clampwright find WORDS",
                            {}});
   const std::string words = fmt::format("{}", fmt::join(words_, " "));
-  const auto workshop = specdb::Workshop::open(context.workshop);
+  const auto file = workshop_file(context);
+  if (!file) return Refusal(file.error());
+  const auto workshop = specdb::Workshop::open(*file);
   if (!workshop) return Refusal(workshop.error());
   const auto joint = specdb::find_joint(*workshop, words);
   if (!joint) return Refusal(joint.error());

@@ -53,7 +53,7 @@ Refusal no_such_name(std::string_view what, std::string_view given, std::span<co
   hint += fmt::format("known are {}", fmt::join(names, ", "));
   return Refusal(Problem{Trouble::no_such,
                          "no-such-name",
-                         fmt::format("there is no {} of that name", what),
+                         fmt::format("that names no {}", what),
                          quantity::quotable(given),
                          std::move(hint),
                          {}});

@@ -9,7 +9,7 @@
 #include <CLI/Formatter.hpp>
 #include <fmt/format.h>
 
-#include "core/quantity/plain_text.hpp"
+#include "core/text/plain_text.hpp"
 #include "specdb/catalogue/names.hpp"
 
 namespace clampwright::cli {
@@ -32,8 +32,7 @@ void declare_globals(CLI::App& app, GlobalOptions& globals) {
 }
 
 Refusal usage(std::string code, std::string message, std::string_view input, std::string hint) {
-  return Refusal(
-      Problem{Trouble::usage, std::move(code), std::move(message), quantity::quotable(input), std::move(hint), {}});
+  return refuse(Trouble::usage, std::move(code), std::move(message), input, std::move(hint));
 }
 
 Refusal unknown_option(const CLI::App& app, const std::string& given) {

@@ -8,7 +8,6 @@
 #include <string_view>
 
 #include <fcntl.h>
-#include <sqlite3.h>
 #include <sys/ioctl.h>
 #include <unistd.h>
 
@@ -70,12 +69,7 @@ Printed answer(const std::vector<std::string>& arguments, const Environment& env
   try {
     return clampwright::cli::run(arguments, environment);
   } catch (const clampwright::specdb::DatabaseError& error) {
-    const int code = error.extended_code() & 0xFF;
-    const ExitCode exit = code == SQLITE_BUSY || code == SQLITE_LOCKED ? ExitCode::busy
-                          : code == SQLITE_IOERR || code == SQLITE_FULL || code == SQLITE_CANTOPEN
-                              ? ExitCode::input_output
-                              : ExitCode::internal;
-    return clampwright::cli::failure(arguments, exit, error.what());
+    return clampwright::cli::failure(arguments, clampwright::cli::exit_code_of(error.trouble()), error.what());
   } catch (const std::exception& error) {
     return clampwright::cli::failure(arguments, ExitCode::internal, error.what());
   }

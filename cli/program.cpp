@@ -10,10 +10,10 @@
 #include "cli/command_line.hpp"
 #include "cli/json/values_json.hpp"
 #include "cli/version.hpp"
-#include "core/quantity/plain_text.hpp"
 #include "core/quantity/read.hpp"
 #include "core/report/text_writer.hpp"
 #include "core/report/tightening_report.hpp"
+#include "core/text/plain_text.hpp"
 #include "specdb/catalogue/names.hpp"
 
 namespace clampwright::cli {
@@ -54,7 +54,7 @@ Problem unknown_command(const std::string& given) {
   return {Trouble::usage,
           "unknown-command",
           "there is no such command",
-          quantity::quotable(given),
+          text::quotable(given),
           near.empty() ? "clampwright --help lists the commands"
                        : fmt::format("did you mean {}? clampwright --help lists the commands", near),
           {}};
@@ -72,27 +72,22 @@ std::optional<std::filesystem::path> default_workshop(const Environment& environ
 Result<Context> context_from(const GlobalOptions& globals, const Environment& environment) {
   Context context;
   if (globals.units) {
-    if (quantity::equal_fold(*globals.units, "imperial"))
+    if (text::equal_fold(*globals.units, "imperial"))
       context.units = quantity::DisplayUnits::imperial();
-    else if (!quantity::equal_fold(*globals.units, "metric"))
-      return Refusal(Problem{Trouble::not_understood, "not-understood", "neither metric nor imperial",
-                             quantity::quotable(*globals.units), "write --units metric or --units imperial",
-                             "--units"});
+    else if (!text::equal_fold(*globals.units, "metric"))
+      return refuse(Trouble::not_understood, "not-understood", "neither metric nor imperial", *globals.units,
+                    "write --units metric or --units imperial", "--units");
   }
   if (globals.unit) {
-    const auto unit = quantity::read_unit(quantity::plain_spaces(*globals.unit));
+    const auto unit = quantity::read_unit(text::plain_spaces(*globals.unit));
     if (!unit) return in_field(unit.error(), "--unit");
     context.unit = unit->unit;
     context.units.prefer(*unit->unit);
   }
   if (globals.workshop) {
     if (globals.workshop->empty())
-      return Refusal(Problem{Trouble::usage,
-                             "missing",
-                             "the name of the workshop file is empty",
-                             {},
-                             "write --workshop FILE",
-                             "--workshop"});
+      return refuse(Trouble::usage, "missing", "the name of the workshop file is empty", {}, "write --workshop FILE",
+                    "--workshop");
     context.workshop = *globals.workshop;
   } else if (const auto place = default_workshop(environment)) {
     context.workshop = *place;
@@ -159,7 +154,7 @@ Printed run(const std::vector<std::string>& arguments, const Environment& enviro
     const Problem problem{Trouble::usage,
                           "missing",
                           "the command is missing",
-                          quantity::quotable(arguments.front()),
+                          text::quotable(arguments.front()),
                           "clampwright --help lists the commands",
                           {}};
     return problem_printed(problem, std::nullopt, look.json, environment);

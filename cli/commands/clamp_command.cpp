@@ -32,12 +32,8 @@ Result<Outcome> ClampCommand::run(const Context& context) {
   const auto text = only_word("a thread", "clamp M10 --class 8.8 --torque 45Nm --surfaces oiled");
   if (!text) return Refusal(text.error());
   if (!torque_)
-    return Refusal(Problem{Trouble::usage,
-                           "missing",
-                           "--torque is missing",
-                           {},
-                           "write clampwright clamp M10 --class 8.8 --torque 45Nm --surfaces oiled",
-                           "--torque"});
+    return refuse(Trouble::usage, "missing", "--torque is missing", {},
+                  "write clampwright clamp M10 --class 8.8 --torque 45Nm --surfaces oiled", "--torque");
   options_.question().thread = *text;
   const auto torque = quantity::read_quantity(*torque_, quantity::Kind::torque);
   if (!torque) return in_field(torque.error(), "--torque");

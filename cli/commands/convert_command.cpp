@@ -7,8 +7,8 @@
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
-#include "core/quantity/plain_text.hpp"
 #include "core/quantity/read.hpp"
+#include "core/text/plain_text.hpp"
 
 namespace clampwright::cli {
 
@@ -22,20 +22,17 @@ Result<std::vector<const Unit*>> wanted_units(const Reading& reading, std::span<
   std::vector<const Unit*> units;
   const auto add = [&](const Unit& unit, std::string_view text) -> Result<void> {
     if (unit.kind != reading.unit->kind)
-      return Refusal(
-          Problem{Trouble::not_understood,
-                  "wrong-kind",
-                  fmt::format("{:.6g} {} is a {}, {} a unit of {}", reading.value, reading.unit->name,
-                              quantity::kind_name(reading.unit->kind), unit.name, quantity::kind_name(unit.kind)),
-                  quantity::quotable(text),
-                  fmt::format("units of {} are {}", quantity::kind_name(reading.unit->kind),
-                              quantity::unit_names(reading.unit->kind)),
-                  {}});
+      return refuse(Trouble::not_understood, "wrong-kind",
+                    fmt::format("{:.6g} {} is a {}, {} a unit of {}", reading.value, reading.unit->name,
+                                quantity::kind_name(reading.unit->kind), unit.name, quantity::kind_name(unit.kind)),
+                    text,
+                    fmt::format("units of {} are {}", quantity::kind_name(reading.unit->kind),
+                                quantity::unit_names(reading.unit->kind)));
     if (std::ranges::find(units, &unit) == units.end()) units.push_back(&unit);
     return {};
   };
   for (const std::string& word : words) {
-    const auto spelling = quantity::read_unit(quantity::plain_spaces(word));
+    const auto spelling = quantity::read_unit(text::plain_spaces(word));
     if (!spelling) {
       Problem problem = spelling.error();
       if (quantity::read_quantity(word)) {
@@ -43,7 +40,7 @@ Result<std::vector<const Unit*>> wanted_units(const Reading& reading, std::span<
         problem.message = "a second value where a unit is wanted";
         problem.hint = "one value, then the units, like clampwright convert \"2.5 mkg\" N.m lbf.ft";
       }
-      problem.input = quantity::quotable(word);
+      problem.input = text::quotable(word);
       return Refusal(std::move(problem));
     }
     if (auto added = add(*spelling->unit, word); !added) return Refusal(added.error());
@@ -104,8 +101,7 @@ void ConvertCommand::declare(CLI::App& app) { declare_words(app); }
 
 Result<Outcome> ConvertCommand::run(const Context& context) {
   if (words_.empty())
-    return Refusal(Problem{
-        Trouble::usage, "missing", "a quantity is missing", {}, "write clampwright convert \"2.5 mkg\" N.m", {}});
+    return refuse(Trouble::usage, "missing", "a quantity is missing", {}, "write clampwright convert \"2.5 mkg\" N.m");
   const auto reading = quantity::read_quantity(words_.front());
   if (!reading) {
     Problem problem = reading.error();
@@ -131,7 +127,7 @@ Result<Outcome> ConvertCommand::run(const Context& context) {
   out.result = std::make_shared<Json>(Json{{"understood", understood}, {"values", values}});
   if (reading->mass_as_force) out.findings.push_back({finding::Code::mass_as_force, finding::Severity::note, {}});
   out.working = working_of(*reading, *units);
-  out.document.title = fmt::format("{} is understood as {}", quantity::quotable(words_.front()),
+  out.document.title = fmt::format("{} is understood as {}", text::quotable(words_.front()),
                                    quantity::write_value(reading->value, *reading->unit, 15));
   out.document.sections.push_back(std::move(rows));
   return out;

@@ -8,7 +8,7 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/json/joint_json.hpp"
-#include "core/quantity/plain_text.hpp"
+#include "core/text/plain_text.hpp"
 #include "specdb/demo/demo_workshop.hpp"
 #include "specdb/question/joint_answer.hpp"
 #include "specdb/workshop/joints.hpp"
@@ -18,12 +18,9 @@ namespace clampwright::cli {
 namespace {
 
 Refusal not_the_demo(const std::filesystem::path& path, const std::string& why) {
-  return Refusal(Problem{Trouble::cannot_create,
-                         "cannot-create",
-                         fmt::format("another file has that name ({}); it was left alone", why),
-                         quantity::quotable(path.string()),
-                         "give the demo a file of its own: clampwright --workshop demo.clampwright demo",
-                         {}});
+  return refuse(Trouble::cannot_create, "cannot-create",
+                fmt::format("another file has that name ({}); it was left alone", why), path.string(),
+                "give the demo a file of its own: clampwright --workshop demo.clampwright demo");
 }
 
 } // namespace
@@ -36,12 +33,8 @@ void DemoCommand::declare(CLI::App& app) { declare_words(app); }
 
 Result<Outcome> DemoCommand::run(const Context& context) {
   if (!words_.empty())
-    return Refusal(Problem{Trouble::usage,
-                           "surplus",
-                           "demo takes no words",
-                           quantity::quotable(words_.front()),
-                           "write clampwright demo, then clampwright find WORDS",
-                           {}});
+    return refuse(Trouble::usage, "surplus", "demo takes no words", words_.front(),
+                  "write clampwright demo, then clampwright find WORDS");
   const auto file = workshop_file(context);
   if (!file) return Refusal(file.error());
   std::error_code error;
@@ -61,7 +54,7 @@ Result<Outcome> DemoCommand::run(const Context& context) {
   if (!answer) return Refusal(answer.error());
   Outcome out = joint_outcome(*answer, context, true);
   out.input = std::make_shared<Json>(Json{{"workshop", file->string()}, {"made", made}});
-  if (made) out.hints.push_back(fmt::format("made the demo workshop in {}", quantity::quotable(file->string())));
+  if (made) out.hints.push_back(fmt::format("made the demo workshop in {}", text::quotable(file->string())));
   out.hints.emplace_back("next: clampwright find nuts; clampwright show pump/head-nuts");
   return out;
 }

@@ -7,7 +7,7 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/json/values_json.hpp"
-#include "core/quantity/plain_text.hpp"
+#include "core/text/plain_text.hpp"
 #include "specdb/workshop/search.hpp"
 
 namespace clampwright::cli {
@@ -22,8 +22,8 @@ void FindCommand::declare(CLI::App& app) { declare_words(app); }
 
 Result<Outcome> FindCommand::run(const Context& context) {
   if (words_.empty())
-    return Refusal(Problem{
-        Trouble::usage, "missing", "the words to look for are missing", {}, "write clampwright find head nut", {}});
+    return refuse(Trouble::usage, "missing", "the words to look for are missing", {},
+                  "write clampwright find head nut");
   const std::string words = fmt::format("{}", fmt::join(words_, " "));
   const auto file = workshop_file(context);
   if (!file) return Refusal(file.error());
@@ -46,7 +46,7 @@ Result<Outcome> FindCommand::run(const Context& context) {
   }
   out.input = std::make_shared<Json>(Json{{"words", words}});
   out.result = std::make_shared<Json>(Json{{"hits", std::move(list)}});
-  out.document.title = hits.empty() ? fmt::format("Nothing found for \"{}\"", quantity::quotable(words))
+  out.document.title = hits.empty() ? fmt::format("Nothing found for \"{}\"", text::quotable(words))
                                     : fmt::format("{} {}", hits.size(), hits.size() == 1 ? "joint" : "joints");
   if (workshop->is_invented()) out.document.banner = "INVENTED, to try the program with.";
   if (!rows.rows.empty()) out.document.sections.push_back(std::move(rows));

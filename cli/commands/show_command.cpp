@@ -24,12 +24,8 @@ void ShowCommand::declare(CLI::App& app) { declare_words(app); }
 
 Result<Outcome> ShowCommand::run(const Context& context) {
   if (words_.empty())
-    return Refusal(Problem{Trouble::usage,
-                           "missing",
-                           "the joint is missing",
-                           {},
-                           "write clampwright show pump/clutch-hub, or find it with clampwright find WORDS",
-                           {}});
+    return refuse(Trouble::usage, "missing", "the joint is missing", {},
+                  "write clampwright show pump/clutch-hub, or find it with clampwright find WORDS");
   const std::string words = fmt::format("{}", fmt::join(words_, " "));
   const auto file = workshop_file(context);
   if (!file) return Refusal(file.error());

@@ -20,12 +20,9 @@ Result<tightening::Wanted> wanted_from(const std::optional<std::string>& preload
                                        const std::optional<std::string>& yield) {
   const int given = (preload ? 1 : 0) + (proof ? 1 : 0) + (yield ? 1 : 0);
   if (given != 1)
-    return Refusal(Problem{Trouble::usage,
-                           given == 0 ? "missing" : "surplus",
-                           given == 0 ? "what the torque is for is missing" : "the torque can be for one thing only",
-                           {},
-                           "give one of --preload 15kN, --proof-fraction 75% or --yield-fraction 90%",
-                           {}});
+    return refuse(Trouble::usage, given == 0 ? "missing" : "surplus",
+                  given == 0 ? "what the torque is for is missing" : "the torque can be for one thing only", {},
+                  "give one of --preload 15kN, --proof-fraction 75% or --yield-fraction 90%");
   tightening::Wanted wanted;
   if (preload) {
     const auto force = quantity::read_force(*preload);

@@ -5,17 +5,12 @@
 
 #include <fmt/format.h>
 
-#include "core/quantity/plain_text.hpp"
 #include "core/quantity/read.hpp"
+#include "core/text/plain_text.hpp"
 
 namespace clampwright::friction {
 
 namespace {
-
-Refusal refused(std::string code, std::string message, std::string_view input, std::string hint) {
-  return Refusal(Problem{
-      Trouble::not_understood, std::move(code), std::move(message), quantity::quotable(input), std::move(hint), {}});
-}
 
 std::vector<std::string_view> split_at_dots(std::string_view text) {
   std::vector<std::string_view> parts;
@@ -31,13 +26,14 @@ std::vector<std::string_view> split_at_dots(std::string_view text) {
 template<class Coefficient>
 Result<quantity::Band<Coefficient>> read_band(std::string_view text, std::string_view hint) {
   const auto parts = split_at_dots(text);
-  if (parts.size() > 3) return refused("not-understood", "more than three numbers were given", text, std::string(hint));
+  if (parts.size() > 3)
+    return not_understood("not-understood", "more than three numbers were given", text, std::string(hint));
   std::vector<double> numbers;
   for (const std::string_view part : parts) {
     const auto number = quantity::read_number(part);
     if (!number) {
       Problem problem = number.error();
-      problem.input = quantity::quotable(text);
+      problem.input = text::quotable(text);
       problem.hint = hint;
       return Refusal(std::move(problem));
     }
@@ -47,14 +43,14 @@ Result<quantity::Band<Coefficient>> read_band(std::string_view text, std::string
   const double high = numbers.back();
   const double likely = numbers.size() == 3 ? numbers[1] : (low + high) / 2.0;
   if (!(low <= likely && likely <= high))
-    return refused("out-of-range", fmt::format("{:g} to {:g} by {:g} does not rise", low, high, likely), text,
-                   std::string(hint));
+    return not_understood("out-of-range", fmt::format("{:g} to {:g} by {:g} does not rise", low, high, likely), text,
+                          std::string(hint));
   const auto made_low = Coefficient::try_make(low);
   const auto made_high = Coefficient::try_make(high);
   for (const auto* made : {&made_low, &made_high}) {
     if (*made) continue;
     Problem problem = made->error();
-    problem.input = quantity::quotable(text);
+    problem.input = text::quotable(text);
     problem.hint = hint;
     return Refusal(std::move(problem));
   }
@@ -65,14 +61,15 @@ Result<quantity::Band<Coefficient>> read_band(std::string_view text, std::string
 
 Result<FrictionCoefficient> FrictionCoefficient::try_make(double value) {
   if (value >= 0.0 && value <= 1.0) return FrictionCoefficient(value);
-  return refused("out-of-range", fmt::format("{:g} was understood; friction lies between 0 and 1", value),
-                 fmt::format("{:g}", value), "write it like 0.12");
+  return not_understood("out-of-range", fmt::format("{:g} was understood; friction lies between 0 and 1", value),
+                        fmt::format("{:g}", value), "write it like 0.12");
 }
 
 Result<NutFactor> NutFactor::try_make(double value) {
   if (value > 0.0 && value <= 1.0) return NutFactor(value);
-  return refused("out-of-range", fmt::format("{:g} was understood; a nut factor lies above 0 and not above 1", value),
-                 fmt::format("{:g}", value), "write it like 0.20");
+  return not_understood("out-of-range",
+                        fmt::format("{:g} was understood; a nut factor lies above 0 and not above 1", value),
+                        fmt::format("{:g}", value), "write it like 0.20");
 }
 
 Result<FrictionBand> read_friction_band(std::string_view text) {

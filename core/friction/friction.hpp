@@ -4,6 +4,7 @@
 // two or three to one between the ends of the band.
 #pragma once
 
+#include <compare>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -19,7 +20,9 @@ class FrictionCoefficient {
  public:
   [[nodiscard]] static Result<FrictionCoefficient> try_make(double value);
   [[nodiscard]] constexpr double value() const { return value_; }
-  friend constexpr auto operator<=>(FrictionCoefficient, FrictionCoefficient) = default;
+  friend constexpr std::partial_ordering operator<=>(FrictionCoefficient one, FrictionCoefficient other) {
+    return one.value_ <=> other.value_;
+  }
 
  private:
   constexpr explicit FrictionCoefficient(double value) : value_(value) {}
@@ -31,7 +34,9 @@ class NutFactor {
  public:
   [[nodiscard]] static Result<NutFactor> try_make(double value);
   [[nodiscard]] constexpr double value() const { return value_; }
-  friend constexpr auto operator<=>(NutFactor, NutFactor) = default;
+  friend constexpr std::partial_ordering operator<=>(NutFactor one, NutFactor other) {
+    return one.value_ <=> other.value_;
+  }
 
  private:
   constexpr explicit NutFactor(double value) : value_(value) {}

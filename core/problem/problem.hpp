@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 
 #include <tl/expected.hpp>
 
@@ -36,6 +37,16 @@ template<class T>
 using Result = tl::expected<T, Problem>;
 
 using Refusal = tl::unexpected<Problem>;
+
+// A refusal in one call. `input` is shortened and made fit to print.
+[[nodiscard]] Refusal refuse(Trouble trouble, std::string code, std::string message, std::string_view input,
+                             std::string hint, std::string field = {});
+
+// For the commonest kind: text that cannot be read.
+[[nodiscard]] inline Refusal not_understood(std::string code, std::string message, std::string_view input,
+                                            std::string hint, std::string field = {}) {
+  return refuse(Trouble::not_understood, std::move(code), std::move(message), input, std::move(hint), std::move(field));
+}
 
 // The same problem, named after the option or column whose text it was.
 [[nodiscard]] inline Refusal in_field(Problem problem, std::string field) {

@@ -46,7 +46,7 @@ using TorquePerForce = units::divide_typeof_helper<Torque, Force>::type;
 [[nodiscard]] constexpr Stress pascals(double value) { return Stress::from_value(value); }
 [[nodiscard]] constexpr Stress megapascals(double value) { return Stress::from_value(value * 1e6); }
 [[nodiscard]] constexpr Angle radians(double value) { return Angle::from_value(value); }
-// In the longer format, so that 30° comes back as 30.
+// In the longer format, so that the angle is the nearest double.
 [[nodiscard]] constexpr Angle degrees(double value) {
   return Angle::from_value(
       static_cast<double>(static_cast<long double>(value) * std::numbers::pi_v<long double> / 180));
@@ -62,8 +62,13 @@ using TorquePerForce = units::divide_typeof_helper<Torque, Force>::type;
 [[nodiscard]] constexpr double in_pascals(Stress stress) { return stress.value(); }
 [[nodiscard]] constexpr double in_megapascals(Stress stress) { return stress.value() / 1e6; }
 [[nodiscard]] constexpr double in_radians(Angle angle) { return angle.value(); }
+// 30° comes back as 30 and not as its neighbour: where a value of nine decimals stands for the same angle, it is that.
 [[nodiscard]] constexpr double in_degrees(Angle angle) {
-  return static_cast<double>(static_cast<long double>(angle.value()) * 180 / std::numbers::pi_v<long double>);
+  const auto exact =
+      static_cast<double>(static_cast<long double>(angle.value()) * 180 / std::numbers::pi_v<long double>);
+  if (!(exact > -1e6 && exact < 1e6)) return exact;
+  const double rounded = static_cast<double>(static_cast<long long>(exact * 1e9 + (exact < 0 ? -0.5 : 0.5))) / 1e9;
+  return degrees(rounded) <= angle && degrees(rounded) >= angle ? rounded : exact;
 }
 // A lever is a length: 1 N of clamp load on a lever of 1 mm takes 1 N·mm.
 [[nodiscard]] constexpr double in_millimetres(TorquePerForce lever) { return lever.value() * 1000.0; }

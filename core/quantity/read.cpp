@@ -7,19 +7,26 @@
 
 #include <fmt/format.h>
 
-#include "core/quantity/plain_text.hpp"
+#include "core/text/plain_text.hpp"
 
 namespace clampwright::quantity {
 
 namespace {
 
+using text::is_digit;
+using text::is_printable;
+using text::plain_spaces;
+using text::quotable;
+using text::to_lower;
+
 constexpr std::size_t k_longest_text = 200;
 constexpr double k_smallest = 1e-12;
 constexpr double k_largest = 1e12;
 
-Refusal refused(std::string code, std::string message, std::string_view input, std::string hint) {
-  return Refusal(
-      Problem{Trouble::not_understood, std::move(code), std::move(message), quotable(input), std::move(hint), {}});
+std::string without_commas(std::string_view text) {
+  std::string out(text);
+  std::erase(out, ',');
+  return out;
 }
 
 std::string example(std::optional<Kind> wanted) {
@@ -92,19 +99,29 @@ std::optional<Scanned> leading_fraction(std::string_view text) {
   return Scanned{value, text.substr(0, text.size() - rest.size()), rest, true};
 }
 
+// What follows the number, fraction or not, with which a text begins.
+std::string after_number(const std::string& text) {
+  if (const auto fraction = leading_fraction(text)) return std::string(fraction->rest);
+  return text.substr(leading_decimal(text).size());
+}
+
 // Refuses what no reading could make sense of, before any number is looked for.
 std::optional<Refusal> refuse_at_sight(std::string_view text, std::string_view original, std::optional<Kind> wanted) {
-  if (text.empty()) return refused("empty", "nothing was given", original, example(wanted));
+  if (text.empty()) return not_understood("empty", "nothing was given", original, example(wanted));
   if (original.size() > k_longest_text)
-    return refused("too-long", fmt::format("the text has {} characters", original.size()), original, example(wanted));
+    return not_understood("too-long", fmt::format("the text has {} characters", original.size()), original,
+                          example(wanted));
   if (!is_printable(text))
-    return refused("not-plain-text", "the text holds control characters or is not UTF-8", original, example(wanted));
+    return not_understood("not-plain-text", "the text holds control characters or is not UTF-8", original,
+                          example(wanted));
   if (const auto comma = text.find(','); comma != std::string_view::npos) {
     std::string as_point(text);
     as_point[comma] = '.';
-    std::string removed(text);
-    removed.erase(comma, 1);
-    return refused(
+    const std::string removed = without_commas(text);
+    if (removed.size() + 1 < text.size())
+      return not_understood("comma", "commas can be decimal points or thousands marks", original,
+                            fmt::format("write the decimal point as a point and no thousands mark, like {}", removed));
+    return not_understood(
         "comma", fmt::format("the comma can be read as {} or as {}", as_point, removed), original,
         fmt::format("write the decimal point as a point and no thousands mark: {} or {}", as_point, removed));
   }
@@ -112,12 +129,12 @@ std::optional<Refusal> refuse_at_sight(std::string_view text, std::string_view o
   std::string_view unsigned_text = folded;
   if (unsigned_text.starts_with('+') || unsigned_text.starts_with('-')) unsigned_text.remove_prefix(1);
   if (unsigned_text.starts_with("nan") || unsigned_text.starts_with("inf") || unsigned_text.starts_with("∞"))
-    return refused("not-finite", "that is not a finite number", original, example(wanted));
+    return not_understood("not-finite", "that is not a finite number", original, example(wanted));
   if (unsigned_text.starts_with("0x"))
-    return refused("hexadecimal", "hexadecimal numbers are not read", original, example(wanted));
+    return not_understood("hexadecimal", "hexadecimal numbers are not read", original, example(wanted));
   if (!unsigned_text.empty() && static_cast<unsigned char>(unsigned_text[0]) >= 0x80)
-    return refused("foreign-digits", "only the digits 0 to 9 are read, and fractions as 1/4", original,
-                   example(wanted));
+    return not_understood("foreign-digits", "only the digits 0 to 9 are read, and fractions as 1/4", original,
+                          example(wanted));
   return std::nullopt;
 }
 
@@ -126,12 +143,12 @@ Result<Scanned> scan_number(std::string_view text, std::string_view original, st
   if (auto fraction = leading_fraction(text)) return *fraction;
   const std::string_view number = leading_decimal(text);
   if (number.empty())
-    return refused("not-a-number", fmt::format("\"{}\" does not begin with a number", quotable(text)), original,
-                   example(wanted));
+    return not_understood("not-a-number", fmt::format("\"{}\" does not begin with a number", quotable(text)), original,
+                          example(wanted));
   const auto value = to_double(number);
   if (!value)
-    return refused("out-of-range", fmt::format("the number {} is too large or too small", quotable(number)), original,
-                   example(wanted));
+    return not_understood("out-of-range", fmt::format("the number {} is too large or too small", quotable(number)),
+                          original, example(wanted));
   return Scanned{*value, number, text.substr(number.size())};
 }
 
@@ -158,17 +175,17 @@ std::string range_text(const Reading& reading) { return fmt::format("{:.6g} {}",
 std::optional<Refusal> refuse_range(const Reading& reading, std::string_view original) {
   const Kind kind = reading.unit->kind;
   const bool may_be_negative = kind == Kind::angle || kind == Kind::temperature;
-  if (!may_be_negative && std::signbit(reading.value) && reading.value < 0)
-    return refused("out-of-range",
-                   fmt::format("{} was understood; a {} is not negative", range_text(reading), kind_name(kind)),
-                   original, example(kind));
+  if (!may_be_negative && reading.value < 0)
+    return not_understood("out-of-range",
+                          fmt::format("{} was understood; a {} is not negative", range_text(reading), kind_name(kind)),
+                          original, example(kind));
   if (kind == Kind::temperature && reading.si() < 0)
-    return refused("out-of-range", fmt::format("{} lies below absolute zero", range_text(reading)), original,
-                   example(kind));
+    return not_understood("out-of-range", fmt::format("{} lies below absolute zero", range_text(reading)), original,
+                          example(kind));
   const double size = std::abs(reading.value);
   if (size > k_largest || (size > 0 && size < k_smallest))
-    return refused("out-of-range", fmt::format("{} is beyond anything that can be meant", range_text(reading)),
-                   original, example(kind));
+    return not_understood("out-of-range", fmt::format("{} is beyond anything that can be meant", range_text(reading)),
+                          original, example(kind));
   return std::nullopt;
 }
 
@@ -178,7 +195,7 @@ Result<Reading> read(std::string_view original, std::optional<Kind> wanted) {
   const auto scanned = scan_number(text, original, wanted);
   if (!scanned) return Refusal(scanned.error());
   if (continues_number(scanned->rest))
-    return refused(
+    return not_understood(
         "second-value",
         fmt::format("after {} comes \"{}\": one value with one unit is read", scanned->number, quotable(scanned->rest)),
         original, example(wanted));
@@ -186,31 +203,33 @@ Result<Reading> read(std::string_view original, std::optional<Kind> wanted) {
   if (unit_text.starts_with(' ')) unit_text.remove_prefix(1);
   if (unit_text.empty()) {
     const std::string_view unit = wanted ? example_of(*wanted) : example_of(Kind::torque);
-    return refused("bare-number", fmt::format("the number {} carries no unit", scanned->number), original,
-                   fmt::format("write the unit with it, like {}", unit));
+    return not_understood("bare-number", fmt::format("the number {} carries no unit", scanned->number), original,
+                          fmt::format("write the unit with it, like {}", unit));
   }
   if (unit_text == "%")
-    return refused("wrong-kind", fmt::format("{}% is a share, not a quantity", scanned->number), original,
-                   example(wanted));
+    return not_understood("wrong-kind", fmt::format("{}% is a share, not a quantity", scanned->number), original,
+                          example(wanted));
   auto spelling = read_unit(unit_text);
   if (!spelling) {
     Problem problem = spelling.error();
     problem.message = fmt::format("the number {} was understood; {}", scanned->number, quotable(problem.message));
     problem.input = quotable(original);
-    if (problem.code == "unknown-unit" && wanted)
-      problem.hint = fmt::format("write it like {}; the units of {} are {}", example_of(*wanted), kind_name(*wanted),
-                                 unit_names(*wanted));
+    if (problem.code == "unknown-unit")
+      problem.hint = wanted ? fmt::format("write it like {}; the units of {} are {}", example_of(*wanted),
+                                          kind_name(*wanted), unit_names(*wanted))
+                            : fmt::format("write it like {}; {}", example_of(Kind::torque), problem.hint);
     return Refusal(std::move(problem));
   }
-  const Reading reading{scanned->value, spelling->unit, spelling->mass_as_force};
+  // The sum turns a minus zero into zero.
+  const Reading reading{scanned->value + 0.0, spelling->unit, spelling->mass_as_force};
   if (wanted && reading.unit->kind != *wanted)
-    return refused("wrong-kind",
-                   fmt::format("{} {} was understood, a {}; a {} is wanted", scanned->number, reading.unit->name,
-                               kind_name(reading.unit->kind), kind_name(*wanted)),
-                   original, example(wanted));
+    return not_understood("wrong-kind",
+                          fmt::format("{} {} was understood, a {}; a {} is wanted", scanned->number, reading.unit->name,
+                                      kind_name(reading.unit->kind), kind_name(*wanted)),
+                          original, example(wanted));
   if (scanned->is_fraction && reading.unit->kind != Kind::length)
-    return refused("fraction", fmt::format("{} is a fraction; fractions are read for lengths", scanned->number),
-                   original, fmt::format("write {:.6g}{}", scanned->value, reading.unit->name));
+    return not_understood("fraction", fmt::format("{} is a fraction; fractions are read for lengths", scanned->number),
+                          original, fmt::format("write {:.6g}{}", scanned->value, reading.unit->name));
   if (auto refusal = refuse_range(reading, original)) return *refusal;
   return reading;
 }
@@ -233,7 +252,8 @@ Result<Length> read_length(std::string_view text) {
   if (!reading) return Refusal(reading.error());
   const double length = reading->si();
   if (!(length > 0))
-    return refused("out-of-range", "a length of nothing was understood", text, "write a length above zero, like 10mm");
+    return not_understood("out-of-range", "a length of nothing was understood", text,
+                          "write a length above zero, like 10mm");
   return metres(length);
 }
 
@@ -246,7 +266,7 @@ Result<double> read_number(std::string_view original) {
   }
   const std::string_view number = leading_decimal(text);
   const auto value = number.size() == text.size() && !number.empty() ? to_double(number) : std::nullopt;
-  if (!value) return refused("not-a-number", "a plain number is wanted", original, "write it like 0.12");
+  if (!value) return not_understood("not-a-number", "a plain number is wanted", original, "write it like 0.12");
   return *value;
 }
 
@@ -266,8 +286,8 @@ Result<double> read_share(std::string_view original) {
     return Refusal(std::move(problem));
   }
   if (*number < 0 || *number > k_largest)
-    return refused("out-of-range", fmt::format("{:.6g} was understood; a share is not negative", *number), original,
-                   hint);
+    return not_understood("out-of-range", fmt::format("{:.6g} was understood; a share is not negative", *number),
+                          original, hint);
   return percent ? *number / 100.0 : *number;
 }
 
@@ -277,15 +297,13 @@ Result<LengthPair> read_length_pair(std::string_view original) {
   std::size_t at = text.find("×");
   std::size_t width = 2;
   if (at == std::string::npos) at = text.find_first_of("xX"), width = 1;
-  if (at == std::string::npos) return refused("not-understood", "two lengths joined by x are wanted", original, hint);
+  if (at == std::string::npos)
+    return not_understood("not-understood", "two lengths joined by x are wanted", original, hint);
   const auto second = read_length(text.substr(at + width));
   if (!second) return Refusal(second.error());
   std::string first_text = plain_spaces(text.substr(0, at));
   // "24x13mm": the unit of the second stands for both.
-  if (leading_decimal(first_text).size() == first_text.size()) {
-    const std::string rest = plain_spaces(text.substr(at + width));
-    first_text += plain_spaces(rest.substr(leading_decimal(rest).size()));
-  }
+  if (after_number(first_text).empty()) first_text += after_number(plain_spaces(text.substr(at + width)));
   const auto first = read_length(first_text);
   if (!first) return Refusal(first.error());
   return LengthPair{*first, *second};

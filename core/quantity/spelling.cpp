@@ -7,11 +7,14 @@
 
 #include <fmt/format.h>
 
-#include "core/quantity/plain_text.hpp"
+#include "core/text/plain_text.hpp"
 
 namespace clampwright::quantity {
 
 namespace {
+
+using text::equal_fold;
+using text::to_lower;
 
 // A word for the force or the length inside a torque, as it is written between separators ("." here).
 struct Part {
@@ -141,12 +144,8 @@ struct Doubtful {
 };
 
 constexpr std::array k_doubtful{
-    Doubtful{"MN.m", "mega- or millinewton metres? Write N.m, kN.m or mN.m"},
-    Doubtful{"MNm", "mega- or millinewton metres? Write N.m, kN.m or mN.m"},
-    Doubtful{"MN.M", "mega- or millinewton metres? Write N.m, kN.m or mN.m"},
-    Doubtful{"MNM", "mega- or millinewton metres? Write N.m, kN.m or mN.m"},
-    Doubtful{"m.MN", "mega- or millinewton metres? Write N.m, kN.m or mN.m"},
-    Doubtful{"mMN", "mega- or millinewton metres? Write N.m, kN.m or mN.m"},
+    Doubtful{"mPA", "millipascals or megapascals? Write MPa"},
+    Doubtful{"mM", "milli- or megametres? Write mm"},
     Doubtful{"mPa", "millipascals or megapascals? Write MPa"},
     Doubtful{"Mm", "megametres or millimetres? Write mm"},
     Doubtful{"mN", "millinewtons or metre-newtons? Write N, or N.m for a torque"},
@@ -158,9 +157,16 @@ constexpr std::array k_doubtful{
     Doubtful{"S", "a capital S is no unit. Write s for seconds"},
 };
 
+// A capital M before newtons inside a torque: mega, or milli with a slip of the shift key.
+bool has_doubtful_newtons(std::string_view key) {
+  constexpr std::array<std::string_view, 4> k_torques{"mn.m", "mnm", "m.mn", "mmn"};
+  return std::ranges::find(k_torques, to_lower(key)) != k_torques.end() &&
+         (key.find("MN") != std::string_view::npos || key.find("Mn") != std::string_view::npos);
+}
+
 // Words that are units, but of no kind that is used here.
 constexpr std::array k_energies{"J",    "kJ",  "joule", "joules", "Wh",  "kWh", "W.h",
-                                "kW.h", "cal", "kcal",  "erg",    "btu", "W.s"};
+                                "kW.h", "cal", "kcal",  "erg",    "btu", "W.s", "Ws"};
 constexpr std::array k_masses{"kg", "g", "lb", "lbs", "oz", "pound", "pounds", "ounce", "ounces", "t"};
 
 struct Tables {
@@ -274,31 +280,29 @@ bool holds(const List& list, std::string_view text) {
   return std::ranges::any_of(list, [&](std::string_view word) { return equal_fold(word, text); });
 }
 
-Refusal refused(std::string code, std::string message, std::string_view input, std::string hint) {
-  return Refusal(
-      Problem{Trouble::not_understood, std::move(code), std::move(message), std::string(input), std::move(hint), {}});
-}
-
 } // namespace
 
 Result<Spelling> read_unit(std::string_view text) {
   const std::string key = normalised(text);
   for (const Doubtful& doubtful : k_doubtful)
     if (doubtful.text == key)
-      return refused("ambiguous-unit", fmt::format("\"{}\" can be read in more than one way", text), text,
-                     std::string(doubtful.hint));
+      return not_understood("ambiguous-unit", fmt::format("\"{}\" can be read in more than one way", text), text,
+                            std::string(doubtful.hint));
+  if (has_doubtful_newtons(key))
+    return not_understood("ambiguous-unit", fmt::format("\"{}\" can be read in more than one way", text), text,
+                          "mega- or millinewton metres? Write N.m, kN.m or mN.m");
   if (const auto found = tables().exact.find(key); found != tables().exact.end()) return found->second;
   if (holds(k_energies, key))
-    return refused("wrong-kind", fmt::format("\"{}\" is a unit of energy; no energy is asked for here", text), text,
-                   "a torque is written in N.m or lbf.ft, for example 24.5N.m");
+    return not_understood("wrong-kind", fmt::format("\"{}\" is a unit of energy; no energy is asked for here", text),
+                          text, "a torque is written in N.m or lbf.ft, for example 24.5N.m");
   if (holds(k_masses, key))
-    return refused("wrong-kind", fmt::format("\"{}\" is a mass, not a force", text), text,
-                   "write kgf, lbf or ozf for a force (250kgf), kgf.m or lbf.ft for a torque (2.5kgf.m)");
+    return not_understood("wrong-kind", fmt::format("\"{}\" is a mass, not a force", text), text,
+                          "write kgf, lbf or ozf for a force (250kgf), kgf.m or lbf.ft for a torque (2.5kgf.m)");
   if (const auto found = tables().folded.find(to_lower(key)); found != tables().folded.end()) return found->second;
-  return refused("unknown-unit", fmt::format("\"{}\" is no unit that is known here", text), text,
-                 fmt::format("units of torque are {}; of force {}; of stress {}; of length {}",
-                             unit_names(Kind::torque), unit_names(Kind::force), unit_names(Kind::stress),
-                             unit_names(Kind::length)));
+  return not_understood("unknown-unit", fmt::format("\"{}\" is no unit that is known here", text), text,
+                        fmt::format("units of torque are {}; of force {}; of stress {}; of length {}",
+                                    unit_names(Kind::torque), unit_names(Kind::force), unit_names(Kind::stress),
+                                    unit_names(Kind::length)));
 }
 
 std::string unit_names(Kind kind) {

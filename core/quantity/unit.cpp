@@ -98,8 +98,8 @@ std::string_view kind_name(Kind kind) {
 
 // The x87 format carries 11 bits more than a double, so the factor, the product and the quotient each lose less than
 // a thousandth of an ULP of the double that is returned.
-double from_si(double si_value, const Unit& unit) {
-  return static_cast<double>(static_cast<long double>(si_value) / unit.to_si - unit.offset);
+double from_si(double in_si, const Unit& unit) {
+  return static_cast<double>(static_cast<long double>(in_si) / unit.to_si - unit.offset);
 }
 
 double to_si(double value, const Unit& unit) {

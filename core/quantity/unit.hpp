@@ -32,7 +32,7 @@ struct Unit {
 [[nodiscard]] std::string_view kind_name(Kind kind);
 
 // The value of an SI number in that unit, and back; both within 1 ULP of the exact product.
-[[nodiscard]] double from_si(double si_value, const Unit& unit);
+[[nodiscard]] double from_si(double in_si, const Unit& unit);
 [[nodiscard]] double to_si(double value, const Unit& unit);
 
 // A value of one unit in another of the same kind, within 1 ULP, without a stop at the SI number.

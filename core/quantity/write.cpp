@@ -2,6 +2,7 @@
 #include "core/quantity/write.hpp"
 
 #include <algorithm>
+#include <charconv>
 #include <cmath>
 #include <limits>
 
@@ -61,7 +62,12 @@ std::string write_rounded(double value, int digits) {
   const double size = std::abs(value);
   if (size < std::numeric_limits<double>::min()) return "0";
   if (size >= 1e15 || size < 1e-6) return fmt::format("{:.{}e}", value, std::max(digits - 1, 0));
-  const int magnitude = static_cast<int>(std::floor(std::log10(size)));
+  // Of the rounded value: 99.96 to three digits is 100, not 100.0.
+  const std::string scientific = fmt::format("{:.{}e}", size, std::max(digits - 1, 0));
+  int magnitude = 0;
+  const char* exponent = scientific.data() + scientific.find('e') + 1;
+  if (*exponent == '+') ++exponent;
+  std::from_chars(exponent, scientific.data() + scientific.size(), magnitude);
   return fmt::format("{:.{}f}", value, std::max(digits - 1 - magnitude, 0));
 }
 
@@ -79,12 +85,12 @@ std::string write_value(double value, const Unit& unit, int digits) {
   return with_symbol(write_number(value, digits), unit);
 }
 
-std::string write_si_rounded(double si_value, const Unit& unit, int digits) {
-  return with_symbol(write_rounded(from_si(si_value, unit), digits), unit);
+std::string write_si_rounded(double in_si, const Unit& unit, int digits) {
+  return with_symbol(write_rounded(from_si(in_si, unit), digits), unit);
 }
 
-std::string write_si(double si_value, const Unit& unit, int digits) {
-  return write_value(from_si(si_value, unit), unit, digits);
+std::string write_si(double in_si, const Unit& unit, int digits) {
+  return write_value(from_si(in_si, unit), unit, digits);
 }
 
 std::string write(Torque torque, const DisplayUnits& units, int digits) {

@@ -33,11 +33,11 @@ struct DisplayUnits {
 [[nodiscard]] std::string write_rounded(double value, int digits = 3);
 
 // Number, no-break-free space, symbol: "33.2 lbf·ft", "60°".
-[[nodiscard]] std::string write_si(double si_value, const Unit& unit, int digits = 3);
+[[nodiscard]] std::string write_si(double in_si, const Unit& unit, int digits = 3);
 [[nodiscard]] std::string write_value(double value, const Unit& unit, int digits);
 
 // "31.0 lbf·ft": converted or computed, so rounded.
-[[nodiscard]] std::string write_si_rounded(double si_value, const Unit& unit, int digits = 3);
+[[nodiscard]] std::string write_si_rounded(double in_si, const Unit& unit, int digits = 3);
 
 [[nodiscard]] std::string write(Torque torque, const DisplayUnits& units, int digits = 3);
 [[nodiscard]] std::string write(Force force, const DisplayUnits& units, int digits = 3);

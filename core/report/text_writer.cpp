@@ -19,11 +19,11 @@ struct StandIn {
 };
 
 constexpr std::array k_stand_ins{
-    StandIn{"·", "."},     StandIn{"²", "2"},   StandIn{"³", "3"},    StandIn{"°", " deg"}, StandIn{"µ", "u"},
+    StandIn{"·", "."},     StandIn{"²", "^2"},  StandIn{"³", "^3"},   StandIn{"°", " deg"}, StandIn{"µ", "u"},
     StandIn{"μ", "mu"},    StandIn{"ρ", "rho"}, StandIn{"φ", "phi"},  StandIn{"π", "pi"},   StandIn{"α", "alpha"},
     StandIn{"σ", "sigma"}, StandIn{"τ", "tau"}, StandIn{"√", "sqrt"}, StandIn{"′", "'"},    StandIn{"×", "x"},
-    StandIn{"–", "-"},     StandIn{"—", "-"},   StandIn{"…", "..."},  StandIn{"“", "\""},   StandIn{"”", "\""},
-    StandIn{"’", "'"},
+    StandIn{"±", "+/-"},   StandIn{"–", "-"},   StandIn{"—", "-"},    StandIn{"…", "..."},  StandIn{"“", "\""},
+    StandIn{"”", "\""},    StandIn{"’", "'"},
 };
 
 class TextPage {
@@ -97,6 +97,28 @@ void write_working(TextPage& page, const Working& working) {
   }
 }
 
+Document in_ascii(Document document) {
+  const auto change = [](std::string& text) { text = to_ascii(text); };
+  change(document.title);
+  change(document.banner);
+  for (Section& section : document.sections) {
+    change(section.heading);
+    for (Row& row : section.rows) {
+      change(row.label);
+      change(row.value);
+    }
+  }
+  for (Remark& remark : document.remarks)
+    change(remark.text);
+  for (Step& step : document.working)
+    for (std::string* text : {&step.symbol, &step.meaning, &step.formula, &step.unit, &step.source})
+      change(*text);
+  for (Source& source : document.sources)
+    for (std::string* text : {&source.title, &source.edition, &source.where})
+      change(*text);
+  return document;
+}
+
 // The designation or name with which a title begins: "ISO 898-1".
 std::string short_title(const Source& source) {
   std::string text = source.title.substr(0, source.title.find(','));
@@ -161,7 +183,9 @@ std::string to_ascii(std::string_view text) {
   return out;
 }
 
-std::string write_text(const Document& document, int width, Charset charset) {
+std::string write_text(const Document& given, int width, Charset charset) {
+  // Before the lines are laid out: a stand-in may be longer than its sign.
+  const Document document = charset == Charset::ascii ? in_ascii(given) : given;
   TextPage page(static_cast<std::size_t>(std::max(width, 40)));
   page.flow("", document.title);
   if (!document.banner.empty()) page.flow("", document.banner);
@@ -180,8 +204,7 @@ std::string write_text(const Document& document, int width, Charset charset) {
     page.line("");
     page.flow("", foot_line());
   }
-  const std::string text = page.take();
-  return charset == Charset::ascii ? to_ascii(text) : text;
+  return page.take();
 }
 
 } // namespace clampwright::report

@@ -22,7 +22,7 @@ using tightening::ClampAnswer;
 template<class Coefficient>
 std::string coefficients(const quantity::Band<Coefficient>& band) {
   const auto text = [](Coefficient c) { return write_number(c.value(), 3); };
-  if (band.low == band.high) return text(band.likely);
+  if (!(band.low < band.high)) return text(band.likely);
   return fmt::format("{} / {} / {}", text(band.low), text(band.likely), text(band.high));
 }
 

@@ -7,15 +7,15 @@
 
 #include <fmt/format.h>
 
-#include "core/quantity/plain_text.hpp"
 #include "core/quantity/write.hpp"
+#include "core/text/plain_text.hpp"
 
 namespace clampwright::thread {
 
 namespace {
 
-using quantity::is_digit;
-using quantity::quotable;
+using text::is_digit;
+using text::quotable;
 
 constexpr std::string_view k_examples =
     "write it like M10, M10x1.25, M14x1.5-LH, 1/4-28 UNF, #10-32 UNF, 5/16 BSW, 2 BA";
@@ -35,7 +35,7 @@ class Cursor {
   }
 
   bool take(std::string_view word) {
-    if (rest_.size() < word.size() || !quantity::equal_fold(rest_.substr(0, word.size()), word)) return false;
+    if (rest_.size() < word.size() || !text::equal_fold(rest_.substr(0, word.size()), word)) return false;
     rest_.remove_prefix(word.size());
     return true;
   }
@@ -88,18 +88,39 @@ std::optional<double> to_number(std::string_view text) {
   return value;
 }
 
-Refusal refused(std::string code, std::string message, std::string_view input, std::string hint) {
-  return Refusal(
-      Problem{Trouble::not_understood, std::move(code), std::move(message), quotable(input), std::move(hint), {}});
-}
-
 bool take_times(Cursor& cursor) { return cursor.take("x") || cursor.take("×"); }
+
+// One tolerance class: "6g", "6g6g", "6H/6g" (ISO 965-1: grade 3 to 9 and position), "2A" (ASME B1.1: 1 to 3, A or B).
+// Nothing where another letter or digit follows.
+std::string take_tolerance(Cursor& cursor, Form form) {
+  const std::string_view letters = form == Form::metric ? "efghGH" : "ABab";
+  const std::string_view digits = form == Form::metric ? "3456789" : "123";
+  const std::string_view start = cursor.rest();
+  std::string_view rest = start;
+  const auto take_one = [&] {
+    if (rest.size() < 2 || digits.find(rest[0]) == std::string_view::npos ||
+        letters.find(rest[1]) == std::string_view::npos)
+      return false;
+    rest.remove_prefix(2);
+    return true;
+  };
+  if (!take_one()) return {};
+  (void)take_one();
+  if (rest.starts_with('/')) {
+    rest.remove_prefix(1);
+    if (!take_one()) return {};
+    (void)take_one();
+  }
+  if (!rest.empty() && rest[0] != ' ' && rest[0] != '-') return {};
+  const std::string_view taken = start.substr(0, start.size() - rest.size());
+  (void)cursor.take(taken);
+  return std::string(taken);
+}
 
 // "-6g", "-6g6g", "-6H/6g", "-2A", "-LH" and the like, in any order, until the end.
 bool take_suffixes(Cursor& cursor, Designation& designation) {
   bool hand_given = false;
   while (!cursor.at_end()) {
-    const std::string_view before = cursor.rest();
     cursor.skip_spaces();
     if (cursor.take("-")) cursor.skip_spaces();
     const bool left = cursor.take_word("LH") || cursor.take_word("left");
@@ -110,25 +131,17 @@ bool take_suffixes(Cursor& cursor, Designation& designation) {
       continue;
     }
     if (!designation.tolerance.empty()) return false;
-    const std::string_view start = cursor.rest();
-    const auto digits = cursor.take_digits();
-    if (digits.size() != 1) return false;
-    const auto is_letter = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); };
-    if (!is_letter(cursor.next())) return false;
-    while (is_letter(cursor.next()) || is_digit(cursor.next()) || cursor.next() == '/')
-      if (!cursor.take(cursor.rest().substr(0, 1))) return false;
-    designation.tolerance = start.substr(0, start.size() - cursor.rest().size());
-    if (designation.tolerance.size() > 5) return false;
-    if (cursor.rest() == before) return false;
+    designation.tolerance = take_tolerance(cursor, designation.form);
+    if (designation.tolerance.empty()) return false;
   }
   return true;
 }
 
 Refusal trailing(std::string_view text, std::string_view understood, std::string_view rest) {
-  return refused("not-understood",
-                 fmt::format("{} was understood as the thread; \"{}\" behind it was not", understood, quotable(rest)),
-                 text,
-                 "a strength class goes to --class, a length is not part of a thread; " + std::string(k_examples));
+  return not_understood(
+      "not-understood",
+      fmt::format("{} was understood as the thread; \"{}\" behind it was not", understood, quotable(rest)), text,
+      "a strength class goes to --class, a length is not part of a thread; " + std::string(k_examples));
 }
 
 Result<Designation> read_metric(std::string_view text, Cursor cursor) {
@@ -137,7 +150,8 @@ Result<Designation> read_metric(std::string_view text, Cursor cursor) {
   const auto diameter = cursor.take_decimal();
   const auto d = to_number(diameter);
   if (diameter.empty() || !d || !(*d > 0))
-    return refused("not-understood", "after M the diameter in millimetres is missing", text, std::string(k_examples));
+    return not_understood("not-understood", "after M the diameter in millimetres is missing", text,
+                          std::string(k_examples));
   out.diameter_mm = *d;
   out.size = fmt::format("M{}", quantity::write_number(*d, 6));
   cursor.skip_spaces();
@@ -147,19 +161,19 @@ Result<Designation> read_metric(std::string_view text, Cursor cursor) {
     const auto pitch = cursor.take_decimal();
     const auto p = to_number(pitch);
     if (pitch.empty() || !p || !(*p > 0))
-      return refused("not-understood",
-                     fmt::format("{} was understood; after x the pitch in millimetres is missing", out.size), text,
-                     std::string(k_examples));
+      return not_understood("not-understood",
+                            fmt::format("{} was understood; after x the pitch in millimetres is missing", out.size),
+                            text, std::string(k_examples));
     out.pitch_mm = *p;
     understood = fmt::format("{}x{}", out.size, quantity::write_number(*p, 6));
     if (*p >= *d)
-      return refused("out-of-range", fmt::format("{}: the pitch is not smaller than the diameter", understood), text,
-                     "write diameter x pitch, like M10x1.25");
+      return not_understood("out-of-range", fmt::format("{}: the pitch is not smaller than the diameter", understood),
+                            text, "write diameter x pitch, like M10x1.25");
     Cursor after = cursor;
     after.skip_spaces();
     if (take_times(after))
-      return refused("not-understood", fmt::format("{} was understood; a second x follows", understood), text,
-                     "a length is not part of a thread: write M10x1.25 alone");
+      return not_understood("not-understood", fmt::format("{} was understood; a second x follows", understood), text,
+                            "a length is not part of a thread: write M10x1.25 alone");
   }
   const std::string_view rest = cursor.rest();
   if (!take_suffixes(cursor, out)) return trailing(text, understood, rest);
@@ -205,6 +219,7 @@ bool take_inch_size(Cursor& cursor, Designation& out) {
   Cursor fraction = cursor;
   const bool joined = fraction.take("-") || fraction.take(" ");
   const auto numerator = joined ? fraction.take_digits() : first;
+  if (numerator.size() > 3) return false;
   if (!numerator.empty() && fraction.take("/")) {
     const auto denominator = fraction.take_digits();
     if (denominator.empty() || denominator.size() > 2) return false;
@@ -219,9 +234,11 @@ Result<Designation> read_inch(std::string_view text, Cursor cursor) {
   Designation out;
   out.form = Form::unified;
   if (!take_inch_size(cursor, out))
-    return refused("not-understood", fmt::format("\"{}\" does not begin like a thread", quotable(text)), text,
-                   std::string(k_examples));
-  (void)(cursor.take("\"") || cursor.take_word("in"));
+    return not_understood("not-understood", fmt::format("\"{}\" does not begin like a thread", quotable(text)), text,
+                          std::string(k_examples));
+  Cursor behind_unit = cursor;
+  behind_unit.skip_spaces();
+  if (behind_unit.take("\"") || behind_unit.take_word("in")) cursor = behind_unit;
   cursor.skip_spaces();
   bool series = take_series(cursor, out);
   if (!series) {
@@ -241,9 +258,6 @@ Result<Designation> read_inch(std::string_view text, Cursor cursor) {
       }
     }
   }
-  if (!out.tpi && !series)
-    return refused("pitch-missing", fmt::format("the inch size {} has no pitch or series", out.size), text,
-                   fmt::format("write threads per inch or series with it, like 1/4-20, 1/4-28 UNF, 5/16 BSW"));
   std::string understood = out.size;
   if (out.tpi) understood += fmt::format("-{}", quantity::write_number(*out.tpi, 6));
   if (series) understood += " " + out.series;
@@ -272,26 +286,35 @@ std::string_view form_name(Form form) {
 
 std::string_view hand_name(Hand hand) { return hand == Hand::left ? "left" : "right"; }
 
-Result<Designation> read_designation(std::string_view original) {
+Result<Designation> read_designation(std::string_view text) {
+  auto designation = read_designation_or_size(text);
+  if (!designation || designation->is_complete()) return designation;
+  return not_understood("pitch-missing", fmt::format("the inch size {} has no pitch or series", designation->size),
+                        text, "write threads per inch or series with it, like 1/4-20, 1/4-28 UNF, 5/16 BSW");
+}
+
+Result<Designation> read_designation_or_size(std::string_view original) {
   constexpr std::size_t k_longest = 60;
-  const std::string text = quantity::plain_spaces(original.substr(0, k_longest + 1));
-  if (text.empty()) return refused("empty", "no thread was given", original, std::string(k_examples));
-  if (text.size() > k_longest || !quantity::is_printable(text))
-    return refused("not-understood", "that is too long or not plain text", original, std::string(k_examples));
+  const std::string text = text::plain_spaces(original.substr(0, k_longest + 1));
+  if (text.empty()) return not_understood("empty", "no thread was given", original, std::string(k_examples));
+  if (text.size() > k_longest || !text::is_printable(text))
+    return not_understood("not-understood", "that is too long or not plain text", original, std::string(k_examples));
   if (const auto comma = text.find(','); comma != std::string::npos) {
     std::string as_point = text;
     as_point[comma] = '.';
     std::string removed = text;
-    removed.erase(comma, 1);
-    return refused("comma", fmt::format("the comma can be read as {} or as {}", as_point, removed), original,
-                   fmt::format("write the decimal point as a point: {}", as_point));
+    std::erase(removed, ',');
+    if (removed.size() + 1 < text.size())
+      return not_understood("comma", "there is more than one comma", original, std::string(k_examples));
+    return not_understood("comma", fmt::format("the comma can be read as {} or as {}", as_point, removed), original,
+                          fmt::format("write the decimal point as a point: {}", as_point));
   }
   Cursor cursor(text);
   if (cursor.take("M")) {
     const char next = cursor.next();
     if (is_digit(next) || next == ' ' || next == '.' || next == '\0') return read_metric(original, cursor);
-    return refused("not-understood", fmt::format("\"{}\" does not begin like a thread", quotable(text)), original,
-                   std::string(k_examples));
+    return not_understood("not-understood", fmt::format("\"{}\" does not begin like a thread", quotable(text)),
+                          original, std::string(k_examples));
   }
   return read_inch(original, Cursor(text));
 }

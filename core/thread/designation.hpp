@@ -24,11 +24,17 @@ struct Designation {
   std::string series;             // "UNF", "BSW", … as written, in capitals; empty if not written
   std::string tolerance;          // "6g", "2A"
   Hand hand = Hand::right;
+
+  // False for an inch size alone: which thread it is, nobody can tell.
+  [[nodiscard]] bool is_complete() const { return form == Form::metric || tpi || !series.empty(); }
 };
 
 // Reads "M10", "M10x1.25", "M14x1.5-LH", "M8x1.25-6g", "1/4-20", "1/4-28 UNF-2A-LH", "1/4 UNF", "10-32 UNF", "#10-32",
 // "5/16 BSW", "2 BA"; x, X and × alike, any case. Fails with a sentence that says how far the text was understood.
 [[nodiscard]] Result<Designation> read_designation(std::string_view text);
+
+// The same, but an inch size alone passes, incomplete: for a caller that can name the choices.
+[[nodiscard]] Result<Designation> read_designation_or_size(std::string_view text);
 
 // The thread with its hand: "M10", "M14x1.5-LH", "1/4-28 UNF-LH". The tolerance class is not part of it.
 [[nodiscard]] std::string write_designation(const Thread& thread);

@@ -13,8 +13,7 @@ namespace {
 quantity::Area circle(quantity::Length diameter) { return std::numbers::pi / 4.0 * diameter * diameter; }
 
 Refusal out_of_range(std::string message, std::string hint, std::string field) {
-  return Refusal(
-      Problem{Trouble::not_understood, "out-of-range", std::move(message), {}, std::move(hint), std::move(field)});
+  return refuse(Trouble::not_understood, "out-of-range", std::move(message), {}, std::move(hint), std::move(field));
 }
 
 } // namespace

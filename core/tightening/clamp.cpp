@@ -180,16 +180,13 @@ double use_of_yield(const Case& asked, Torque torque, FrictionCoefficient mu_thr
 Result<ClampAnswer> clamp(const Case& given, Torque torque, std::optional<WrenchAccuracy> accuracy) {
   if (const auto section = check_section(given); !section) return Refusal(section.error());
   if (torque <= running_torque(given))
-    return Refusal(
-        Problem{Trouble::not_understood,
-                "out-of-range",
-                given.running_torque
-                    ? fmt::format("a torque of {:g} N·m does not exceed the running torque of {:g} N·m",
-                                  quantity::in_newton_metres(torque), quantity::in_newton_metres(running_torque(given)))
-                    : "a torque of nothing clamps nothing",
-                {},
-                "give the whole torque as set on the wrench, running torque included, like 24N.m",
-                "--torque"});
+    return refuse(Trouble::not_understood, "out-of-range",
+                  given.running_torque
+                      ? fmt::format("a torque of {:g} N·m does not exceed the running torque of {:g} N·m",
+                                    quantity::in_newton_metres(torque),
+                                    quantity::in_newton_metres(running_torque(given)))
+                      : "a torque of nothing clamps nothing",
+                  {}, "give the whole torque as set on the wrench, running torque included, like 24N.m", "--torque");
   Case asked = given;
   // A waisted or hollow bolt has not the loads that the standard prints for a full one.
   if (asked.shank || asked.bore)

@@ -18,11 +18,11 @@ using quantity::Force;
 using quantity::Torque;
 
 Refusal missing(std::string code, std::string message, std::string hint) {
-  return Refusal(Problem{Trouble::usage, std::move(code), std::move(message), {}, std::move(hint), {}});
+  return refuse(Trouble::usage, std::move(code), std::move(message), {}, std::move(hint));
 }
 
 Refusal out_of_range(std::string message, std::string hint) {
-  return Refusal(Problem{Trouble::not_understood, "out-of-range", std::move(message), {}, std::move(hint), {}});
+  return refuse(Trouble::not_understood, "out-of-range", std::move(message), {}, std::move(hint));
 }
 
 bool friction_model_known(const Case& asked) { return asked.mu_thread && asked.mu_head && asked.face; }

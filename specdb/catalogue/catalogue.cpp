@@ -17,7 +17,7 @@ Catalogue::Catalogue() {
     const auto size = static_cast<sqlite3_int64>(image.size());
     const int result =
         sqlite3_deserialize(connection_->getHandle(), "main", bytes, size, size, SQLITE_DESERIALIZE_READONLY);
-    if (result != SQLITE_OK) throw DatabaseError("the built-in reference tables cannot be opened", result);
+    if (result != SQLITE_OK) throw DatabaseError("the built-in reference tables cannot be opened", trouble_of(result));
   });
 }
 
@@ -26,7 +26,7 @@ Catalogue::~Catalogue() = default;
 std::string Catalogue::data_version() const {
   return translated([&] {
     Query query(*connection_, "SELECT value FROM meta WHERE key = 'content_sha256'");
-    if (!query.next()) throw DatabaseError("the built-in reference tables have no version", 0);
+    if (!query.next()) throw DatabaseError("the built-in reference tables have no version", Trouble::internal);
     return query.text(0);
   });
 }

@@ -6,7 +6,7 @@
 
 #include <fmt/format.h>
 
-#include "core/quantity/plain_text.hpp"
+#include "core/text/plain_text.hpp"
 #include "specdb/catalogue/names.hpp"
 #include "specdb/sql/query.hpp"
 
@@ -41,7 +41,7 @@ std::vector<std::string> face_names(const Catalogue& catalogue, Part part) {
 Result<std::optional<StandardDiameter>> find_face(const Catalogue& catalogue, std::string_view name, Part part,
                                                   const thread::Thread& thread) {
   const auto names = face_names(catalogue, part);
-  const auto known = std::ranges::find_if(names, [&](const std::string& n) { return quantity::equal_fold(n, name); });
+  const auto known = std::ranges::find_if(names, [&](const std::string& n) { return text::equal_fold(n, name); });
   if (known == names.end()) return no_such_name(part_name(part), name, names);
   return translated([&]() -> std::optional<StandardDiameter> {
     Query row(

@@ -7,14 +7,14 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include "core/quantity/plain_text.hpp"
+#include "core/text/plain_text.hpp"
 
 namespace clampwright::specdb {
 
 std::size_t letters_apart(std::string_view first, std::string_view second) {
   constexpr std::size_t k_longest = 64;
-  const std::string one = quantity::to_lower(first.substr(0, k_longest));
-  const std::string other = quantity::to_lower(second.substr(0, k_longest));
+  const std::string one = text::to_lower(first.substr(0, k_longest));
+  const std::string other = text::to_lower(second.substr(0, k_longest));
   std::vector<std::size_t> before_last;
   std::vector<std::size_t> last(other.size() + 1);
   for (std::size_t j = 0; j <= other.size(); ++j)
@@ -51,12 +51,7 @@ Refusal no_such_name(std::string_view what, std::string_view given, std::span<co
   const std::string nearest = nearest_name(given, names);
   std::string hint = nearest.empty() ? std::string() : fmt::format("did you mean {}? ", nearest);
   hint += fmt::format("known are {}", fmt::join(names, ", "));
-  return Refusal(Problem{Trouble::no_such,
-                         "no-such-name",
-                         fmt::format("that names no {}", what),
-                         quantity::quotable(given),
-                         std::move(hint),
-                         {}});
+  return refuse(Trouble::no_such, "no-such-name", fmt::format("that names no {}", what), given, std::move(hint));
 }
 
 } // namespace clampwright::specdb

@@ -7,8 +7,8 @@
 
 #include <fmt/format.h>
 
-#include "core/quantity/plain_text.hpp"
 #include "core/quantity/unit.hpp"
+#include "core/text/plain_text.hpp"
 #include "core/thread/geometry.hpp"
 #include "specdb/catalogue/names.hpp"
 #include "specdb/sql/query.hpp"
@@ -20,7 +20,7 @@ namespace {
 // "SAE J429 Grade 5", "grade 5", "gr.5", "sae-5" → "sae5"; "A2 70" → "a270".
 std::string key_of(std::string_view name) {
   std::string key;
-  for (const char c : quantity::to_lower(name))
+  for (const char c : text::to_lower(name))
     if (c != ' ' && c != '-' && c != '_') key += c;
   if (key.starts_with("class")) key.erase(0, 5);
   for (const std::string_view prefix : {"saej429grade", "saegrade", "saej429", "grade", "gr."})
@@ -120,12 +120,9 @@ Result<strength::Strength> find_strength(const Catalogue& catalogue, std::string
       }
       ranges += fmt::format("{}{} threads {}", ranges.empty() ? "" : "; ", row.text(0), range_text(row));
     }
-    return Refusal(Problem{Trouble::no_such,
-                           "no-such-class",
-                           fmt::format("{} is not a class for {}", *name, thread.designation),
-                           quantity::quotable(class_name),
-                           fmt::format("{} is for {}; write --class unknown if the mark cannot be read", *name, ranges),
-                           {}});
+    return refuse(Trouble::no_such, "no-such-class", fmt::format("{} is not a class for {}", *name, thread.designation),
+                  class_name,
+                  fmt::format("{} is for {}; write --class unknown if the mark cannot be read", *name, ranges));
   });
 }
 

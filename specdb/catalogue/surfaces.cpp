@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-#include "core/quantity/plain_text.hpp"
+#include "core/text/plain_text.hpp"
 #include "specdb/catalogue/names.hpp"
 #include "specdb/sql/query.hpp"
 
@@ -23,7 +23,7 @@ std::vector<std::string> first_column(const Catalogue& catalogue, const char* sq
 
 // "Zinc dry" is "zinc-dry".
 std::string key_of(std::string_view name) {
-  std::string key = quantity::to_lower(quantity::plain_spaces(name));
+  std::string key = text::to_lower(text::plain_spaces(name));
   for (char& c : key)
     if (c == ' ' || c == '_') c = '-';
   return key;
@@ -33,7 +33,8 @@ template<class Coefficient>
 quantity::Band<Coefficient> band(const Query& row, int first) {
   const auto made = [&](int column) {
     const auto coefficient = Coefficient::try_make(row.real(column));
-    if (!coefficient) throw DatabaseError(fmt::format("friction out of range: {}", coefficient.error().message), 0);
+    if (!coefficient)
+      throw DatabaseError(fmt::format("friction out of range: {}", coefficient.error().message), Trouble::internal);
     return *coefficient;
   };
   return {made(first), made(first + 1), made(first + 2)};

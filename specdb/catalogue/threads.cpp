@@ -2,14 +2,15 @@
 #include "specdb/catalogue/threads.hpp"
 
 #include <algorithm>
+#include <charconv>
 #include <cmath>
 #include <string>
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include "core/quantity/plain_text.hpp"
 #include "core/quantity/write.hpp"
+#include "core/text/plain_text.hpp"
 #include "core/thread/designation.hpp"
 #include "specdb/sql/query.hpp"
 
@@ -47,7 +48,11 @@ bool same(double one, double other) { return std::abs(one - other) < 1e-6; }
 // "1/4", "1 1/4" and "0.25" are one size; "10" stands for #10 where no inch size of 10 exists.
 std::optional<double> inches_of(std::string_view size) {
   if (size.starts_with('#')) return std::nullopt;
-  const auto number = [](std::string_view text) { return std::stoi(std::string(text)); };
+  const auto number = [](std::string_view text) {
+    int value = 0;
+    std::from_chars(text.data(), text.data() + text.size(), value);
+    return value;
+  };
   if (size.find('.') != std::string_view::npos) {
     const auto point = size.find('.');
     const std::string_view decimals = size.substr(point + 1);
@@ -116,14 +121,10 @@ std::string neighbours(const Designation& asked, const std::vector<Listed>& rows
 
 Refusal no_such_thread(const Designation& asked, std::string_view text, const std::vector<Listed>& rows,
                        const std::vector<Listed>& of_size) {
-  const std::string input = quantity::quotable(text);
+  const std::string input = text::quotable(text);
   if (of_size.empty())
-    return Refusal(Problem{Trouble::no_such,
-                           "no-such-thread",
-                           fmt::format("no thread of size {} is listed", asked.size),
-                           input,
-                           neighbours(asked, rows),
-                           {}});
+    return refuse(Trouble::no_such, "no-such-thread", fmt::format("no thread of size {} is listed", asked.size), input,
+                  neighbours(asked, rows));
   std::string what = asked.size;
   if (asked.pitch_mm)
     what = fmt::format("{} with a pitch of {} mm", asked.size, quantity::write_number(*asked.pitch_mm, 6));
@@ -134,12 +135,8 @@ Refusal no_such_thread(const Designation& asked, std::string_view text, const st
     what = fmt::format("{} in series {}", asked.size, asked.series);
   else
     what = fmt::format("{} with a coarse pitch", asked.size);
-  return Refusal(Problem{Trouble::no_such,
-                         "no-such-thread",
-                         fmt::format("{} is not a listed thread", what),
-                         input,
-                         fmt::format("listed for that size: {}", fmt::join(designations(of_size), ", ")),
-                         {}});
+  return refuse(Trouble::no_such, "no-such-thread", fmt::format("{} is not a listed thread", what), input,
+                fmt::format("listed for that size: {}", fmt::join(designations(of_size), ", ")));
 }
 
 quantity::Length length(double value, std::string_view unit) {
@@ -160,6 +157,34 @@ std::optional<thread::Limits> limits_of(const Catalogue& catalogue, const std::s
                         at(8),         at(9), at(10), at(11), at(12), query.source(13)};
 }
 
+// Are these the limits of that class? "6g", "6g6g", "6H/6g", in any case "2a"; no class named means the usual one.
+bool is_class_of(const thread::Limits& limits, std::string_view tolerance) {
+  const bool metric = limits.external_class == "6g";
+  while (!tolerance.empty()) {
+    const std::string_view one = tolerance.substr(0, 2);
+    tolerance.remove_prefix(one.size());
+    if (tolerance.starts_with('/')) tolerance.remove_prefix(1);
+    const auto is = [&](const std::string& name) { return metric ? one == name : text::equal_fold(one, name); };
+    if (!is(limits.external_class) && !is(limits.internal_class)) return false;
+  }
+  return true;
+}
+
+// An inch size without pitch or series: refused with the threads that it could be.
+Refusal size_alone(const Catalogue& catalogue, const Designation& asked, std::string_view text) {
+  std::vector<std::string> choices;
+  for (const Form form : {Form::unified, Form::whitworth, Form::bsc}) {
+    Designation of_form = asked;
+    of_form.form = form;
+    for (const Listed& row : all_of_form(catalogue, form))
+      if (has_size(of_form, row)) choices.push_back(row.designation);
+  }
+  return refuse(Trouble::not_understood, "pitch-missing",
+                fmt::format("the inch size {} has no pitch or series", asked.size), text,
+                choices.empty() ? "write threads per inch or series with it, like 1/4-28 UNF"
+                                : fmt::format("write one of {}", fmt::join(choices, ", ")));
+}
+
 ThreadEntry entry_of(const Catalogue& catalogue, const Designation& asked, const std::string& designation) {
   Query query(catalogue.connection(),
               "SELECT t.diameter, t.diameter_unit, t.pitch, t.tpi, t.series, t.stress_area, t.stress_area_unit, "
@@ -167,7 +192,7 @@ ThreadEntry entry_of(const Catalogue& catalogue, const Designation& asked, const
               "FROM threads t JOIN sources s ON s.id = t.source LEFT JOIN sources a ON a.id = t.stress_area_source "
               "WHERE t.designation = ?",
               std::string_view(designation));
-  if (!query.next()) throw DatabaseError("a listed thread has gone", 0);
+  if (!query.next()) throw DatabaseError("a listed thread has gone", Trouble::internal);
   ThreadEntry entry;
   entry.thread.designation = designation;
   entry.thread.form = asked.form;
@@ -185,30 +210,26 @@ ThreadEntry entry_of(const Catalogue& catalogue, const Designation& asked, const
     entry.sources.push_back(query.source(11));
   }
   entry.limits = limits_of(catalogue, designation);
-  if (entry.limits && !asked.tolerance.empty() && asked.tolerance != entry.limits->external_class &&
-      asked.tolerance != entry.limits->internal_class)
-    entry.limits.reset();
+  if (entry.limits && !is_class_of(*entry.limits, asked.tolerance)) entry.limits.reset();
   return entry;
 }
 
 } // namespace
 
 Result<ThreadEntry> find_thread(const Catalogue& catalogue, std::string_view text) {
-  const auto asked = thread::read_designation(text);
+  const auto asked = thread::read_designation_or_size(text);
   if (!asked) return Refusal(asked.error());
   return translated([&]() -> Result<ThreadEntry> {
+    if (!asked->is_complete()) return size_alone(catalogue, *asked, text);
     const auto rows = all_of_form(catalogue, asked->form);
     std::vector<Listed> of_size;
     std::ranges::copy_if(rows, std::back_inserter(of_size), [&](const Listed& row) { return has_size(*asked, row); });
     std::vector<Listed> found;
     std::ranges::copy_if(of_size, std::back_inserter(found), [&](const Listed& row) { return has_rest(*asked, row); });
     if (found.size() > 1)
-      return Refusal(Problem{Trouble::not_understood,
-                             "pitch-missing",
-                             fmt::format("{} stands for more than one thread", asked->size),
-                             quantity::quotable(text),
-                             fmt::format("write one of {}", fmt::join(designations(found), ", ")),
-                             {}});
+      return refuse(Trouble::not_understood, "pitch-missing",
+                    fmt::format("{} stands for more than one thread", asked->size), text,
+                    fmt::format("write one of {}", fmt::join(designations(found), ", ")));
     if (found.empty()) return no_such_thread(*asked, text, rows, of_size);
     return entry_of(catalogue, *asked, found.front().designation);
   });

@@ -6,6 +6,8 @@
 // file's name and line.
 #include <algorithm>
 #include <charconv>
+#include <cmath>
+#include <cstdint>
 #include <filesystem>
 #include <fstream>
 #include <iostream>
@@ -17,8 +19,8 @@
 #include <SQLiteCpp/Transaction.h>
 #include <fmt/format.h>
 
-#include "core/quantity/plain_text.hpp"
 #include "core/source/source.hpp"
+#include "core/text/plain_text.hpp"
 #include "specdb/files/csv.hpp"
 #include "specdb/image/digest.hpp"
 #include "specdb/image/reference_tables.hpp"
@@ -59,12 +61,21 @@ std::vector<Column> columns_of(const SQLite::Database& database, const Reference
 double number(const std::string& text) {
   double value = 0;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-  if (error != std::errc{} || end != text.data() + text.size()) throw Fault(fmt::format("\"{}\" is no number", text));
+  if (error != std::errc{} || end != text.data() + text.size() || !std::isfinite(value))
+    throw Fault(fmt::format("\"{}\" is no number", text));
+  return value;
+}
+
+std::int64_t whole_number(const std::string& text) {
+  std::int64_t value = 0;
+  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+  if (error != std::errc{} || end != text.data() + text.size())
+    throw Fault(fmt::format("\"{}\" is no whole number", text));
   return value;
 }
 
 void bind(SQLite::Statement& insert, int index, const Column& column, const std::string& text) {
-  if (!clampwright::quantity::is_printable(text))
+  if (!clampwright::text::is_printable(text))
     throw Fault(fmt::format("column {} holds control characters", column.name));
   // A source has a place even if it is not known which; an empty text is easier to show than a NULL.
   const bool is_place = column.name == "where" || column.name == "edition" || column.name.ends_with("_where");
@@ -73,7 +84,7 @@ void bind(SQLite::Statement& insert, int index, const Column& column, const std:
   else if (column.type == "REAL")
     insert.bind(index, number(text));
   else if (column.type == "INTEGER")
-    insert.bind(index, static_cast<std::int64_t>(number(text)));
+    insert.bind(index, whole_number(text));
   else
     insert.bind(index, text);
   if (!text.empty() && (column.name == "known" || column.name.ends_with("_known")))

@@ -6,9 +6,9 @@
 
 #include <fmt/format.h>
 
-#include "core/quantity/plain_text.hpp"
 #include "core/quantity/read.hpp"
 #include "core/quantity/write.hpp"
+#include "core/text/plain_text.hpp"
 #include "specdb/catalogue/faces.hpp"
 #include "specdb/catalogue/strengths.hpp"
 #include "specdb/catalogue/surfaces.hpp"
@@ -17,23 +17,16 @@ namespace clampwright::specdb {
 
 namespace {
 
-using quantity::quotable;
 using tightening::Case;
 using tightening::Face;
 using tightening::JointKind;
 
 Refusal usage(std::string code, std::string message, std::string hint) {
-  return Refusal(Problem{Trouble::usage, std::move(code), std::move(message), {}, std::move(hint), {}});
-}
-
-Refusal not_understood(std::string message, std::string_view input, std::string hint, std::string field) {
-  return Refusal(Problem{Trouble::not_understood, "not-understood", std::move(message), quotable(input),
-                         std::move(hint), std::move(field)});
+  return refuse(Trouble::usage, std::move(code), std::move(message), {}, std::move(hint));
 }
 
 Refusal out_of_range(std::string message, std::string_view input, std::string hint, std::string field) {
-  return Refusal(Problem{Trouble::not_understood, "out-of-range", std::move(message), quotable(input), std::move(hint),
-                         std::move(field)});
+  return not_understood("out-of-range", std::move(message), input, std::move(hint), std::move(field));
 }
 
 Result<void> check_exclusions(const CaseQuestion& q) {
@@ -86,9 +79,10 @@ Result<void> resolve_friction(const Catalogue& catalogue, const CaseQuestion& q,
 }
 
 Result<Part> read_turned(const std::optional<std::string>& text) {
-  if (!text || quantity::equal_fold(*text, "head")) return Part::head;
-  if (quantity::equal_fold(*text, "nut")) return Part::nut;
-  return not_understood("neither head nor nut", *text, "write --turned head or --turned nut", "--turned");
+  if (!text || text::equal_fold(*text, "head")) return Part::head;
+  if (text::equal_fold(*text, "nut")) return Part::nut;
+  return not_understood("not-understood", "neither head nor nut", *text, "write --turned head or --turned nut",
+                        "--turned");
 }
 
 Result<void> resolve_measured_face(const CaseQuestion& q, Case& asked) {
@@ -105,12 +99,10 @@ Result<void> resolve_measured_face(const CaseQuestion& q, Case& asked) {
 
 // The face of a standard head or nut over a standard hole, or over a washer. Hubs, plugs and unions have none unless it
 // is named.
-Result<void> resolve_standard_face(const Catalogue& catalogue, const CaseQuestion& q, Case& asked) {
-  const auto part = read_turned(q.turned);
-  if (!part) return Refusal(part.error());
+Result<void> resolve_standard_face(const Catalogue& catalogue, const CaseQuestion& q, Part part, Case& asked) {
   std::optional<StandardDiameter> outer;
   if (q.head || asked.kind == JointKind::bolt) {
-    const auto found = find_face(catalogue, q.head.value_or("hex"), *part, asked.thread);
+    const auto found = find_face(catalogue, q.head.value_or("hex"), part, asked.thread);
     if (!found) return in_field(found.error(), "--head");
     outer = *found;
   }
@@ -181,9 +173,9 @@ Result<JointKind> read_joint_kind(std::string_view text) {
   constexpr std::array k_kinds{JointKind::bolt, JointKind::hub, JointKind::plug, JointKind::stud_set,
                                JointKind::union_nut};
   for (const JointKind kind : k_kinds)
-    if (quantity::equal_fold(text, tightening::joint_kind_name(kind))) return kind;
-  return not_understood("no kind of joint that is known here", text, "write --kind bolt, hub, plug, stud-set or union",
-                        "--kind");
+    if (text::equal_fold(text, tightening::joint_kind_name(kind))) return kind;
+  return not_understood("not-understood", "no kind of joint that is known here", text,
+                        "write --kind bolt, hub, plug, stud-set or union", "--kind");
 }
 
 Result<ResolvedCase> resolve(const Catalogue& catalogue, const CaseQuestion& q) {
@@ -204,7 +196,10 @@ Result<ResolvedCase> resolve(const Catalogue& catalogue, const CaseQuestion& q) 
     out.asked.strength = std::move(*strength);
   }
   if (auto friction = resolve_friction(catalogue, q, out.asked); !friction) return Refusal(friction.error());
-  auto face = q.face_outer ? resolve_measured_face(q, out.asked) : resolve_standard_face(catalogue, q, out.asked);
+  const auto part = read_turned(q.turned);
+  if (!part) return Refusal(part.error());
+  auto face =
+      q.face_outer ? resolve_measured_face(q, out.asked) : resolve_standard_face(catalogue, q, *part, out.asked);
   if (!face) return Refusal(face.error());
   if (auto rest = resolve_rest(catalogue, q, out); !rest) return Refusal(rest.error());
   if (auto section = tightening::check_section(out.asked); !section) return Refusal(section.error());

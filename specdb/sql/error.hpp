@@ -4,18 +4,19 @@
 #include <stdexcept>
 #include <string>
 
+#include "core/problem/problem.hpp"
+
 namespace clampwright::specdb {
 
-// The database failed in a way that no input explains: input/output, damage, no memory. Nothing of SQLite leaves this
-// folder but the extended result code.
+// The database failed in a way that no question explains: no space, damage, no memory. Of SQLite's codes only their
+// kind leaves this folder.
 class DatabaseError : public std::runtime_error {
  public:
-  DatabaseError(const std::string& message, int extended_code)
-      : std::runtime_error(message), extended_code_(extended_code) {}
-  [[nodiscard]] int extended_code() const { return extended_code_; }
+  DatabaseError(const std::string& message, Trouble trouble) : std::runtime_error(message), trouble_(trouble) {}
+  [[nodiscard]] Trouble trouble() const { return trouble_; }
 
  private:
-  int extended_code_;
+  Trouble trouble_;
 };
 
 } // namespace clampwright::specdb

@@ -2,13 +2,14 @@
 #include "specdb/sql/query.hpp"
 
 #include <fmt/format.h>
+#include <sqlite3.h>
 
 namespace clampwright::specdb {
 
 namespace {
 
 [[noreturn]] void wrong_type(int column, const char* wanted) {
-  throw DatabaseError(fmt::format("column {} is no {}", column, wanted), 0);
+  throw DatabaseError(fmt::format("column {} is no {}", column, wanted), Trouble::internal);
 }
 
 } // namespace
@@ -45,10 +46,27 @@ Source Query::source(int first) const {
   return {text(first), text(first + 1), text(first + 2), known_named(text(first + 3))};
 }
 
+Trouble trouble_of(int result_code) {
+  switch (result_code & 0xFF) { // the lowest byte is the code, the rest extends it
+  case SQLITE_BUSY:
+  case SQLITE_LOCKED:
+    return Trouble::busy;
+  case SQLITE_IOERR:
+  case SQLITE_FULL:
+  case SQLITE_CANTOPEN:
+    return Trouble::input_output;
+  case SQLITE_CORRUPT:
+  case SQLITE_NOTADB:
+    return Trouble::not_understood;
+  default:
+    return Trouble::internal;
+  }
+}
+
 Known known_named(std::string_view name) {
   for (const Known known : {Known::printed, Known::second_hand, Known::memory, Known::computed, Known::common_practice})
     if (known_name(known) == name) return known;
-  throw DatabaseError(fmt::format("\"{}\" is no way of knowing", name), 0);
+  throw DatabaseError(fmt::format("\"{}\" is no way of knowing", name), Trouble::internal);
 }
 
 } // namespace clampwright::specdb

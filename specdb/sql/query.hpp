@@ -65,13 +65,16 @@ void run(const SQLite::Database& database, const char* sql, const Arguments&... 
 // `printed`, `second-hand`, …; throws DatabaseError for any other word.
 [[nodiscard]] Known known_named(std::string_view name);
 
+// What kind of trouble one of SQLite's result codes is.
+[[nodiscard]] Trouble trouble_of(int result_code);
+
 // Calls `work` and turns what SQLiteCpp throws into our own error.
 template<class Work>
 decltype(auto) translated(Work work) {
   try {
     return work();
   } catch (const SQLite::Exception& error) {
-    throw DatabaseError(error.what(), error.getExtendedErrorCode());
+    throw DatabaseError(error.what(), trouble_of(error.getErrorCode()));
   }
 }
 

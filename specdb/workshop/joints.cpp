@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-#include "core/quantity/plain_text.hpp"
+#include "core/text/plain_text.hpp"
 #include "specdb/sql/query.hpp"
 #include "specdb/workshop/search.hpp"
 
@@ -38,8 +38,7 @@ Refusal no_joint(std::string_view words, std::string message, const std::vector<
     for (const Hit& hit : hits)
       hint += fmt::format("{} {}", &hit == &hits.front() ? "" : ",", hit.joint);
   }
-  return Refusal(
-      Problem{Trouble::no_such, "no-such-joint", std::move(message), quantity::quotable(words), std::move(hint), {}});
+  return refuse(Trouble::no_such, "no-such-joint", std::move(message), words, std::move(hint));
 }
 
 } // namespace
@@ -94,7 +93,7 @@ std::optional<std::string> first_joint(const Workshop& workshop) {
 }
 
 Result<JointRecord> find_joint(const Workshop& workshop, std::string_view words) {
-  if (auto joint = joint_of_slug(workshop, quantity::plain_spaces(words))) return std::move(*joint);
+  if (auto joint = joint_of_slug(workshop, text::plain_spaces(words))) return std::move(*joint);
   const auto hits = search(workshop, words);
   if (hits.size() == 1) return *joint_of_slug(workshop, hits.front().joint);
   if (hits.empty()) return no_joint(words, "no joint of that name was found", hits);

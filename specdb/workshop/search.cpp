@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-#include "core/quantity/plain_text.hpp"
+#include "core/text/plain_text.hpp"
 #include "specdb/sql/query.hpp"
 
 namespace clampwright::specdb {
@@ -12,27 +12,53 @@ namespace {
 
 constexpr int k_most_hits = 50;
 
+bool is_ascii_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
+
+// Does a word say anything? Letters and digits do; so does every sign beyond ASCII but the punctuation, currency and
+// arrows of U+00A0 to U+00BF and U+2000 to U+2FFF.
+bool speaks(std::string_view word) {
+  for (std::size_t i = 0; i < word.size(); ++i) {
+    const auto byte = static_cast<unsigned char>(word[i]);
+    if (text::is_digit(word[i]) || is_ascii_letter(word[i])) return true;
+    const bool leads = byte >= 0xC2;
+    const bool latin_sign = byte == 0xC2;
+    const bool symbol = byte == 0xE2;
+    if (leads && !latin_sign && !symbol) return true;
+  }
+  return false;
+}
+
+// "M10 x 1.25" and "M10×1.25" are M10x1.25.
+std::string threads_joined(std::string text) {
+  for (std::size_t at = 0; (at = text.find("×", at)) != std::string::npos;)
+    text.replace(at, std::string_view("×").size(), "x");
+  for (std::size_t at = 0; at < text.size(); ++at) {
+    if (text[at] != 'x' && text[at] != 'X') continue;
+    const bool before = at >= 2 && text[at - 1] == ' ' && text::is_digit(text[at - 2]);
+    const bool after = at + 2 < text.size() && text[at + 1] == ' ' && text::is_digit(text[at + 2]);
+    if (before && after) {
+      text.erase(at + 1, 1);
+      text.erase(at - 1, 1);
+    }
+  }
+  return text;
+}
+
 // Every word becomes a quoted phrase and a prefix. The signs inside a word ("M10x1.25", "1/4-20") separate tokens for
-// the index as well, so a quoted phrase finds them in order; unquoted they would be operators. Words without a letter
-// or digit say nothing.
+// the index as well, so a quoted phrase finds them in order; unquoted they would be operators. Words that say nothing
+// are passed over.
 std::string match_expression(std::string_view text) {
   std::string expression;
   std::string word;
-  bool speaks = false;
   const auto end_word = [&] {
-    if (speaks) expression += fmt::format("{}\"{}\"*", expression.empty() ? "" : " AND ", word);
+    if (speaks(word)) expression += fmt::format("{}\"{}\"*", expression.empty() ? "" : " AND ", word);
     word.clear();
-    speaks = false;
   };
-  for (const char c : quantity::plain_spaces(text.substr(0, 1000))) {
-    if (c == ' ') {
+  for (const char c : threads_joined(text::plain_spaces(text.substr(0, 1000)))) {
+    if (c == ' ')
       end_word();
-      continue;
-    }
-    if (c == '\0') continue;
-    word += c == '"' ? ' ' : c;
-    const auto byte = static_cast<unsigned char>(c);
-    speaks = speaks || quantity::is_digit(c) || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || byte >= 0x80;
+    else if (c != '\0')
+      word += c == '"' ? ' ' : c;
   }
   end_word();
   return expression;

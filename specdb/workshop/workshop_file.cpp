@@ -15,7 +15,7 @@
 #include <SQLiteCpp/Transaction.h>
 #include <fmt/format.h>
 
-#include "core/quantity/plain_text.hpp"
+#include "core/text/plain_text.hpp"
 #include "specdb/schema/workshop_schema.hpp"
 #include "specdb/sql/query.hpp"
 
@@ -26,8 +26,7 @@ namespace {
 namespace fs = std::filesystem;
 
 Refusal about(Trouble trouble, std::string code, const fs::path& path, std::string message, std::string hint) {
-  return Refusal(
-      Problem{trouble, std::move(code), std::move(message), quantity::quotable(path.string()), std::move(hint), {}});
+  return refuse(trouble, std::move(code), std::move(message), path.string(), std::move(hint));
 }
 
 Refusal system_refusal(const fs::path& path, int error, std::string_view doing) {
@@ -45,25 +44,30 @@ void configure(SQLite::Database& database) {
   database.exec("PRAGMA foreign_keys = ON; PRAGMA trusted_schema = OFF; PRAGMA cell_size_check = ON;");
 }
 
-std::unique_ptr<SQLite::Database> connect_for_reading(const fs::path& path) {
-  try {
-    auto database = std::make_unique<SQLite::Database>(path.string(), SQLite::OPEN_READONLY);
-    configure(*database);
-    (void)database->execAndGet("SELECT count(*) FROM sqlite_schema");
-    return database;
-  } catch (const SQLite::Exception& error) {
-    // A write-ahead file in a folder that cannot be written: with nothing left over in the log, what stands in the file
-    // is all there is.
-    const bool read_only_place = error.getErrorCode() == SQLITE_CANTOPEN || error.getErrorCode() == SQLITE_READONLY;
-    if (!read_only_place || ::access(path.parent_path().empty() ? "." : path.parent_path().c_str(), W_OK) == 0 ||
-        fs::exists(path.string() + "-wal"))
-      throw;
-  }
+// The file as it stands, taking no lock and making no file beside it: enough to see whose it is.
+std::unique_ptr<SQLite::Database> connect_as_it_stands(const fs::path& path) {
   std::string uri = "file:";
   for (const char c : fs::absolute(path).string())
     uri += c == '?' || c == '#' || c == '%' ? fmt::format("%{:02x}", static_cast<unsigned char>(c)) : std::string(1, c);
   auto database = std::make_unique<SQLite::Database>(uri + "?immutable=1", SQLite::OPEN_READONLY | SQLite::OPEN_URI);
   configure(*database);
+  (void)database->execAndGet("SELECT count(*) FROM sqlite_schema");
+  return database;
+}
+
+// A reader of a file in write-ahead mode needs two files beside it, and only a connection that may write takes them
+// away again. So where there is no log yet and the place can be written, the connection may write and is told not to.
+// Where a log is left over or in use, a mere reader joins. Where nothing can be written and no log is left, what stands
+// in the file is all there is.
+std::unique_ptr<SQLite::Database> connect_for_reading(const fs::path& path) {
+  const fs::path folder = path.parent_path().empty() ? fs::path(".") : path.parent_path();
+  const bool has_log = fs::exists(path.string() + "-wal");
+  const bool can_write = ::access(path.c_str(), W_OK) == 0 && ::access(folder.c_str(), W_OK) == 0;
+  if (!has_log && !can_write) return connect_as_it_stands(path);
+  auto database =
+      std::make_unique<SQLite::Database>(path.string(), has_log ? SQLite::OPEN_READONLY : SQLite::OPEN_READWRITE);
+  configure(*database);
+  database->exec("PRAGMA query_only = ON");
   return database;
 }
 
@@ -136,9 +140,8 @@ Workshop& Workshop::operator=(Workshop&&) noexcept = default;
 Result<Workshop> Workshop::open(const fs::path& path) {
   if (auto place = check_place(path); !place) return Refusal(place.error());
   try {
-    auto connection = connect_for_reading(path);
-    if (auto identity = check_identity(*connection, path); !identity) return Refusal(identity.error());
-    return Workshop(std::move(connection));
+    if (auto identity = check_identity(*connect_as_it_stands(path), path); !identity) return Refusal(identity.error());
+    return Workshop(connect_for_reading(path));
   } catch (const SQLite::Exception& error) {
     switch (error.getErrorCode()) {
     case SQLITE_NOTADB:
@@ -157,7 +160,7 @@ Result<Workshop> Workshop::open(const fs::path& path) {
       return about(Trouble::no_permission, "no-permission", path,
                    fmt::format("the workshop file cannot be opened: {}", error.what()), k_elsewhere);
     default:
-      throw DatabaseError(error.what(), error.getExtendedErrorCode());
+      throw DatabaseError(error.what(), trouble_of(error.getErrorCode()));
     }
   }
 }
@@ -182,7 +185,7 @@ Result<void> Workshop::create(const fs::path& path, const std::function<void(SQL
       return about(Trouble::input_output, "input-output", path,
                    fmt::format("the workshop file cannot be written: {}", error.what()),
                    "free some space, or choose another place with --workshop FILE");
-    throw DatabaseError(error.what(), error.getExtendedErrorCode());
+    throw DatabaseError(error.what(), trouble_of(error.getErrorCode()));
   }
   // A link fails where the name is taken; a rename would take the place of another's file.
   if (::link(temporary.path().c_str(), path.c_str()) != 0)

@@ -6,7 +6,7 @@
 #include <string>
 #include <string_view>
 
-namespace clampwright::quantity {
+namespace clampwright::text {
 
 // ASCII letters only; every other byte is left as it is.
 [[nodiscard]] std::string to_lower(std::string_view text);
@@ -22,7 +22,10 @@ namespace clampwright::quantity {
 // with "…" after 60 characters.
 [[nodiscard]] std::string quotable(std::string_view text);
 
+// The text with control characters and bytes that are not UTF-8 replaced by '?', at full length.
+[[nodiscard]] std::string printable(std::string_view text);
+
 // True for well-formed UTF-8 without control characters.
 [[nodiscard]] bool is_printable(std::string_view text);
 
-} // namespace clampwright::quantity
+} // namespace clampwright::text

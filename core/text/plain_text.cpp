@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/quantity/plain_text.hpp"
+#include "core/text/plain_text.hpp"
 
 #include <algorithm>
 #include <array>
 
-namespace clampwright::quantity {
+namespace clampwright::text {
 
 namespace {
 
@@ -76,22 +76,27 @@ std::string plain_spaces(std::string_view text) {
   return out;
 }
 
-std::string quotable(std::string_view text) {
-  constexpr std::size_t k_longest = 60;
+std::string printable(std::string_view text) {
   std::string out;
-  std::size_t characters = 0;
   while (!text.empty()) {
-    if (++characters > k_longest) return out + "…";
     const std::size_t length = sequence_length(text);
-    if (length == 0 || is_control(text.substr(0, length))) {
+    if (length == 0 || is_control(text.substr(0, length)))
       out += '?';
-      text.remove_prefix(std::max<std::size_t>(length, 1));
-    } else {
+    else
       out += text.substr(0, length);
-      text.remove_prefix(length);
-    }
+    text.remove_prefix(std::max<std::size_t>(length, 1));
   }
   return out;
+}
+
+std::string quotable(std::string_view text) {
+  constexpr std::size_t k_longest = 60;
+  std::size_t end = 0;
+  for (std::size_t characters = 0; end < text.size(); ++characters) {
+    if (characters == k_longest) return printable(text.substr(0, end)) + "…";
+    end += std::max<std::size_t>(sequence_length(text.substr(end)), 1);
+  }
+  return printable(text);
 }
 
 bool is_printable(std::string_view text) {
@@ -103,4 +108,4 @@ bool is_printable(std::string_view text) {
   return true;
 }
 
-} // namespace clampwright::quantity
+} // namespace clampwright::text

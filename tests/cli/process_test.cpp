@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What only the real program can show: its standard streams, its exit status, the death by a signal.
+#include <array>
+#include <cstdio>
+#include <fstream>
+
+#include <sys/wait.h>
+
+#include <gmock/gmock.h>
+
+#include "tests/cli/run_cli.hpp"
+
+namespace clampwright::cli {
+namespace {
+
+using namespace testing_support;
+using ::testing::HasSubstr;
+
+struct Ended {
+  std::string out; // what the command line printed, both streams if it joins them
+  int status;      // as the shell gives it: 128 and the signal's number for a death by signal
+};
+
+// `line` in sh, where $clampwright is the program and $data a folder of the test's own.
+Ended shell(const std::string& line, const std::string& data = "/nowhere") {
+  const std::string command = "clampwright='" CLAMPWRIGHT_BUILD_DIR "/cli/clampwright'; data='" + data +
+                              "'; export XDG_DATA_HOME=\"$data\" LC_ALL=C.UTF-8; " + line;
+  FILE* pipe = ::popen(command.c_str(), "r");
+  Ended ended{{}, -1};
+  std::array<char, 4096> buffer{};
+  for (std::size_t n = 0; (n = std::fread(buffer.data(), 1, buffer.size(), pipe)) > 0;)
+    ended.out.append(buffer.data(), n);
+  const int status = ::pclose(pipe);
+  ended.status = WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
+  return ended;
+}
+
+TEST(Process, AnswersOnStandardOutputAlone) {
+  const Ended ended = shell("\"$clampwright\" convert 2Nm N.mm 2>/dev/null");
+  EXPECT_EQ(ended.status, 0);
+  EXPECT_THAT(ended.out, HasSubstr("2000"));
+}
+
+TEST(Process, FailsWhereTheAnswerCannotBeWritten) {
+  const TemporaryFolder folder;
+  for (const char* arguments : {"convert 2Nm", "thread M8", "clamp M8 --torque 20Nm", "torque M8 --preload 9kN", "demo",
+                                "find nut", "show pump/mounts", "--help", "--version", "clamp M8 --torque 20 --json"}) {
+    const Ended full = shell(std::string("\"$clampwright\" ") + arguments + " 2>&1 >/dev/full", folder.path());
+    EXPECT_EQ(full.status, 74) << arguments;
+    EXPECT_THAT(full.out, HasSubstr("cannot be written")) << arguments;
+    EXPECT_EQ(shell(std::string("\"$clampwright\" ") + arguments + " >&- 2>/dev/null", folder.path()).status, 74)
+        << arguments;
+  }
+}
+
+TEST(Process, DoesNotWriteItsAnswerIntoTheWorkshopWhereStandardOutputIsClosed) {
+  const TemporaryFolder folder;
+  EXPECT_EQ(shell("\"$clampwright\" demo >&- 2>/dev/null", folder.path()).status, 74);
+  EXPECT_EQ(shell("\"$clampwright\" show pump/mounts", folder.path()).status, 0);
+}
+
+TEST(Process, DiesQuietlyOfAClosedPipe) {
+  // The reader is gone before the program writes.
+  const Ended ended = shell("{ { sleep 0.2; \"$clampwright\" clamp --help; echo $? >&3; } | true; } 3>&1");
+  EXPECT_EQ(ended.out, "141\n"); // 128 + SIGPIPE, and not a word
+}
+
+TEST(Process, LeavesNothingButTheWorkshopBehind) {
+  const TemporaryFolder folder;
+  EXPECT_EQ(shell("\"$clampwright\" demo >/dev/null 2>&1 && \"$clampwright\" find nut >/dev/null && ls -A "
+                  "\"$data/clampwright\"",
+                  folder.path())
+                .out,
+            "workshop.clampwright\n");
+}
+
+TEST(Process, KeepsTheWorkshopToItsOwner) {
+  const TemporaryFolder folder;
+  const Ended ended = shell("umask 022; export XDG_DATA_HOME=\"$data/new\"; \"$clampwright\" demo >/dev/null 2>&1; "
+                            "stat -c %a \"$data/new/clampwright\" \"$data/new/clampwright/workshop.clampwright\"",
+                            folder.path());
+  EXPECT_EQ(ended.out, "700\n600\n");
+}
+
+TEST(Process, GivesTheSameAnswerInEveryLocale) {
+  const std::string c = shell("LC_ALL=C \"$clampwright\" clamp M10 --class 8.8 --torque 45.5Nm --json").out;
+  EXPECT_EQ(shell("LC_ALL=de_DE.UTF-8 \"$clampwright\" clamp M10 --class 8.8 --torque 45.5Nm --json").out, c);
+  EXPECT_THAT(c, HasSubstr("45.5"));
+}
+
+TEST(Process, IgnoresARelativeDataHome) {
+  const TemporaryFolder folder;
+  const Ended ended =
+      shell("cd \"$data\"; HOME=\"$data/home\" XDG_DATA_HOME=relative \"$clampwright\" demo >/dev/null 2>&1; ls -A",
+            folder.path());
+  EXPECT_EQ(ended.out, "home\n");
+}
+
+} // namespace
+} // namespace clampwright::cli

@@ -16,7 +16,8 @@ Result<std::string> Command::only_word(std::string_view what, std::string_view l
     return refuse(Trouble::usage, "missing", fmt::format("{} is missing", what), {},
                   fmt::format("write clampwright {}", like));
   if (words_.size() > 1)
-    return refuse(Trouble::usage, "surplus", fmt::format("{} was taken for {}; more follows", text::quotable(words_[0]), what),
+    return refuse(Trouble::usage, "surplus",
+                  fmt::format("{} was taken for {}; more follows", text::quotable(words_[0]), what),
                   text::quotable(fmt::format("{}", fmt::join(words_.begin() + 1, words_.end(), " "))),
                   fmt::format("put quotes round an entry with spaces, like clampwright {}", like));
   return words_.front();

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/commands/find_command.hpp"
 
+#include <algorithm>
+
 #include <CLI/App.hpp>
 #include <fmt/format.h>
 #include <fmt/ranges.h>
@@ -45,10 +47,14 @@ Result<Outcome> FindCommand::run(const Context& context) {
                                                 hit.torque_printed.value_or("no torque given"))});
   }
   out.input = std::make_shared<Json>(Json{{"words", words}});
-  out.result = std::make_shared<Json>(Json{{"hits", std::move(list)}});
+  out.result = std::make_shared<Json>(Json{{"invented", workshop->is_invented()}, {"hits", std::move(list)}});
   out.document.title = hits.empty() ? fmt::format("Nothing found for \"{}\"", text::quotable(words))
                                     : fmt::format("{} {}", hits.size(), hits.size() == 1 ? "joint" : "joints");
   if (workshop->is_invented()) out.document.banner = "INVENTED, to try the program with.";
+  if (std::ranges::any_of(hits, [](const specdb::Hit& hit) { return hit.torque_printed.has_value(); })) {
+    out.findings.push_back({finding::Code::maker_first, finding::Severity::note, {}});
+    out.document.has_foot = true;
+  }
   if (!rows.rows.empty()) out.document.sections.push_back(std::move(rows));
   if (hits.empty()) out.hints.emplace_back("fewer or shorter words find more; a thread is written like M10x1.25");
   return out;

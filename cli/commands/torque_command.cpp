@@ -7,6 +7,7 @@
 #include "cli/json/tightening_json.hpp"
 #include "core/quantity/read.hpp"
 #include "core/report/tightening_report.hpp"
+#include "core/text/plain_text.hpp"
 #include "core/tightening/wanted.hpp"
 
 namespace clampwright::cli {
@@ -68,7 +69,17 @@ Result<Outcome> TorqueCommand::run(const Context& context) {
   const auto resolved = specdb::resolve(catalogue, options_.question());
   if (!resolved) return Refusal(resolved.error());
   auto answer = tightening::torque_for(resolved->asked, *wanted, resolved->accuracy);
-  if (!answer) return Refusal(answer.error());
+  if (!answer) {
+    Problem problem = answer.error();
+    if (problem.code == "out-of-range" && problem.field.empty() && problem.input.empty()) {
+      problem.field = preload_ ? "--preload" : proof_fraction_ ? "--proof-fraction" : "--yield-fraction";
+      problem.input = text::quotable((preload_          ? preload_
+                                      : proof_fraction_ ? proof_fraction_
+                                                        : yield_fraction_)
+                                         .value_or(""));
+    }
+    return Refusal(std::move(problem));
+  }
 
   Outcome out;
   Json input = options_.echo();

@@ -3,6 +3,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "core/quantity/unit.hpp"
 #include "core/report/wording.hpp"
 #include "core/thread/designation.hpp"
 #include "core/thread/geometry.hpp"
@@ -12,6 +13,19 @@ namespace clampwright::cli {
 using quantity::in_millimetres;
 using quantity::in_square_millimetres;
 
+namespace {
+
+// The spelling of files and JSON for a symbol that people read: "N.m" for "N·m".
+std::string unit_name(const std::string& symbol) {
+  for (const quantity::Unit& unit : quantity::all_units())
+    if (unit.symbol == symbol) return std::string(unit.name);
+  if (symbol == "mm²") return "mm2";
+  if (symbol == "mm³") return "mm3";
+  return symbol;
+}
+
+} // namespace
+
 Json number_or_null(const std::optional<double>& value) { return value ? Json(*value) : Json(nullptr); }
 Json text_or_null(const std::optional<std::string>& value) { return value ? Json(*value) : Json(nullptr); }
 
@@ -20,9 +34,10 @@ Json band_json(const quantity::Band<double>& band) {
 }
 
 Json source_json(const Source& source) {
+  const auto known_or_null = [](const std::string& text) { return text.empty() ? Json(nullptr) : Json(text); };
   return {{"title", source.title},
-          {"edition", source.edition},
-          {"where", source.where},
+          {"edition", known_or_null(source.edition)},
+          {"where", known_or_null(source.where)},
           {"known", known_name(source.known)}};
 }
 
@@ -40,7 +55,7 @@ Json working_json(const Working& working) {
                    {"meaning", step.meaning},
                    {"formula", step.formula},
                    {"value", step.value},
-                   {"unit", step.unit},
+                   {"unit", unit_name(step.unit)},
                    {"source", step.source}});
   return out;
 }

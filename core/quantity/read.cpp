@@ -115,12 +115,19 @@ std::optional<Refusal> refuse_at_sight(std::string_view text, std::string_view o
     return not_understood("not-plain-text", "the text holds control characters or is not UTF-8", original,
                           example(wanted));
   if (const auto comma = text.find(','); comma != std::string_view::npos) {
-    std::string as_point(text);
-    as_point[comma] = '.';
     const std::string removed = without_commas(text);
-    if (removed.size() + 1 < text.size())
+    // Two commas, or a decimal point behind the comma: a decimal mark it cannot be.
+    const std::size_t point = text.find('.', comma);
+    const bool point_follows = point != std::string_view::npos && point > 0 && is_digit(text[point - 1]) &&
+                               point + 1 < text.size() && is_digit(text[point + 1]);
+    if (removed.size() + 1 < text.size() || point_follows)
       return not_understood("comma", "commas can be decimal points or thousands marks", original,
                             fmt::format("write the decimal point as a point and no thousands mark, like {}", removed));
+    // As the decimal mark it makes any point before it a thousands mark.
+    std::string as_point(text);
+    as_point[comma] = '.';
+    for (std::size_t at = comma; at-- > 0;)
+      if (as_point[at] == '.') as_point.erase(at, 1);
     return not_understood(
         "comma", fmt::format("the comma can be read as {} or as {}", as_point, removed), original,
         fmt::format("write the decimal point as a point and no thousands mark: {} or {}", as_point, removed));

@@ -96,10 +96,21 @@ std::string_view kind_name(Kind kind) {
   return "";
 }
 
+namespace {
+
+// Takes the offset away. What then is left of a difference of equals is rounding, not temperature: 32 °F are 0 °C.
+double without_offset(long double value, long double offset) {
+  const long double difference = value - offset;
+  const bool is_rounding = difference < offset * 1e-17L && difference > -offset * 1e-17L;
+  return is_rounding ? 0.0 : static_cast<double>(difference);
+}
+
+} // namespace
+
 // The x87 format carries 11 bits more than a double, so the factor, the product and the quotient each lose less than
 // a thousandth of an ULP of the double that is returned.
 double from_si(double in_si, const Unit& unit) {
-  return static_cast<double>(static_cast<long double>(in_si) / unit.to_si - unit.offset);
+  return without_offset(static_cast<long double>(in_si) / unit.to_si, unit.offset);
 }
 
 double to_si(double value, const Unit& unit) {
@@ -108,7 +119,7 @@ double to_si(double value, const Unit& unit) {
 
 double convert(double value, const Unit& from, const Unit& to) {
   if (&from == &to) return value;
-  return static_cast<double>((static_cast<long double>(value) + from.offset) * from.to_si / to.to_si - to.offset);
+  return without_offset((static_cast<long double>(value) + from.offset) * from.to_si / to.to_si, to.offset);
 }
 
 } // namespace clampwright::quantity

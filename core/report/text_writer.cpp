@@ -149,7 +149,7 @@ void write_sources(TextPage& page, const Document& document) {
   for (const Source& source : document.sources) {
     std::string text = source.title;
     if (!source.edition.empty()) text += fmt::format(" ({})", source.edition);
-    if (!source.where.empty()) text += ", " + source.where;
+    if (!source.where.empty() && !source.title.ends_with(source.where)) text += ", " + source.where;
     page.flow("  ", fmt::format("{} [{}]", text, known_name(source.known)));
   }
 }

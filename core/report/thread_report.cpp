@@ -26,17 +26,33 @@ std::string pitch_text(const thread::Thread& thread, const DisplayUnits& units) 
   return write(thread.pitch, units);
 }
 
+std::string_view form_words(thread::Form form) {
+  switch (form) {
+  case thread::Form::metric:
+    return "ISO metric";
+  case thread::Form::unified:
+    return "Unified";
+  case thread::Form::whitworth:
+    return "Whitworth";
+  case thread::Form::ba:
+    return "BA";
+  case thread::Form::bsc:
+    return "British standard cycle";
+  }
+  return "";
+}
+
 Section limits_section(const thread::Limits& limits, const DisplayUnits& units) {
   const auto range = [&](quantity::Length low, quantity::Length high) {
     return fmt::format("{} to {}", write(low, units), write(high, units));
   };
   return {fmt::format("Limits of size ({} bolt, {} nut)", limits.external_class, limits.internal_class),
-          {{"bolt outside", range(limits.d_min, limits.d_max)},
+          {{"bolt major diameter", range(limits.d_min, limits.d_max)},
            {"bolt pitch diameter", range(limits.d2_min, limits.d2_max)},
-           {"bolt root", fmt::format("up to {}", write(limits.d3_max, units))},
-           {"nut bore", range(limits.D1_min, limits.D1_max)},
+           {"bolt root", fmt::format("at most {}", write(limits.d3_max, units))},
+           {"nut minor diameter", range(limits.D1_min, limits.D1_max)},
            {"nut pitch diameter", range(limits.D2_min, limits.D2_max)},
-           {"nut outside", fmt::format("from {}", write(limits.D_min, units))}}};
+           {"nut major diameter", fmt::format("at least {}", write(limits.D_min, units))}}};
 }
 
 } // namespace
@@ -46,8 +62,8 @@ Document thread_report(const thread::Thread& thread, std::optional<quantity::Are
                        const DisplayUnits& units) {
   const thread::Geometry geometry = thread::geometry_of(thread);
   Document document;
-  document.title = fmt::format("{}, {} thread, {}-hand", thread::write_designation(thread),
-                               thread::form_name(thread.form), thread::hand_name(thread.hand));
+  document.title = fmt::format("{}, {} thread, {}-hand", thread::write_designation(thread), form_words(thread.form),
+                               thread::hand_name(thread.hand));
   Section basic{"", {}};
   basic.rows.push_back({"Diameter", write(thread.diameter, units)});
   basic.rows.push_back({"Pitch", pitch_text(thread, units)});

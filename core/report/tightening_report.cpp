@@ -96,7 +96,7 @@ std::vector<Remark> remarks_of(const finding::Findings& findings, const DisplayU
 std::vector<Source> sources_of(const ClampAnswer& answer) {
   std::vector<Source> sources;
   add_unique(sources, answer.asked.strength.sources);
-  if (answer.asked.face) add_unique(sources, answer.asked.face->sources);
+  if (answer.asked.face && answer.thread_friction) add_unique(sources, answer.asked.face->sources);
   add_unique(sources, answer.asked.friction_sources);
   return sources;
 }
@@ -109,18 +109,22 @@ Section clamp_section(const ClampAnswer& answer, const DisplayUnits& units) {
       section.rows.push_back({"  of the proof load", quantity::write_shares(*part->use_of_proof)});
     if (part->use_of_yield) section.rows.push_back({"  of yield", quantity::write_shares(*part->use_of_yield)});
   } else {
-    section.rows.push_back({"by thread friction", "not known"});
+    section.rows.push_back({"by thread friction", answer.asked.mu_thread ? "not known: no face"
+                                                                         : "not known: no friction coefficient given"});
   }
   if (const auto& part = answer.nut_factor) {
     section.rows.push_back({"by nut factor", write(part->preload, units)});
     if (part->use_of_proof)
       section.rows.push_back({"  of the proof load", quantity::write_shares(*part->use_of_proof)});
   } else {
-    section.rows.push_back({"by nut factor", "not known"});
+    section.rows.push_back({"by nut factor", "not known: no nut factor given"});
   }
-  if (answer.thread_friction && answer.thread_friction->mu_at_yield)
-    section.rows.push_back({"Yield", fmt::format("reached if friction were as low as {}",
-                                                 write_number(*answer.thread_friction->mu_at_yield, 2))});
+  if (answer.thread_friction && answer.thread_friction->mu_at_yield && answer.thread_friction->use_of_yield) {
+    const std::string mu = write_number(*answer.thread_friction->mu_at_yield, 2);
+    section.rows.push_back({"Yield", answer.thread_friction->use_of_yield->likely > 1.0
+                                         ? fmt::format("passed already, unless friction is above {}", mu)
+                                         : fmt::format("reached if friction were as low as {}", mu)});
+  }
   if (answer.thread_friction) {
     const auto& share = answer.thread_friction->share;
     section.rows.push_back(
@@ -146,8 +150,18 @@ Document clamp_report(const ClampAnswer& answer, const DisplayUnits& units) {
 
 Document torque_report(const tightening::TorqueAnswer& answer, const DisplayUnits& units) {
   Document document = clamp_report(answer.clamp, units);
-  document.title = fmt::format("{} for {}: set {}", bolt_words(answer.clamp.asked), write(answer.preload, units),
-                               torque_twice(answer.clamp.torque, units));
+  const std::string load = write(answer.preload, units);
+  const std::string purpose =
+      answer.wanted.aim == tightening::Aim::proof_share
+          ? fmt::format("{} of proof, {}", quantity::write_share(answer.wanted.share), load)
+      : answer.wanted.aim == tightening::Aim::yield_share
+          ? fmt::format("{} of yield at the lowest friction, {}", quantity::write_share(answer.wanted.share), load)
+          : load;
+  const std::string torque = torque_twice(answer.clamp.torque, units);
+  document.title = answer.clamp.verdict == tightening::Verdict::over_limit
+                       ? fmt::format("{} for {}: DO NOT SET {}: {}", bolt_words(answer.clamp.asked), purpose, torque,
+                                     verdict_text(answer.clamp))
+                       : fmt::format("{} for {}: set {}", bolt_words(answer.clamp.asked), purpose, torque);
   Section wanted{"Torque for that load (low / likely / high friction)", {}};
   if (answer.clamp.thread_friction && answer.clamp.thread_friction->torque)
     wanted.rows.push_back({"by thread friction", write(*answer.clamp.thread_friction->torque, units)});

@@ -23,7 +23,7 @@ constexpr std::array k_wordings{
             "Left-hand thread: it tightens anticlockwise and undoes clockwise, looking at the part that is turned.",
             "the designation says LH; ISO 965-1"},
     Wording{Code::locking_compound,
-            "Wet locking compound changes the friction, and whether it eases or brakes depends on its grade: clean and "
+            "Wet locking compound changes the friction, and whether it eases or drags depends on its grade: clean and "
             "degrease, "
             "use one grade only, tighten before it sets, then leave it for its cure time. Not beside lock wire or on a "
             "locking nut.",
@@ -36,9 +36,9 @@ constexpr std::array k_wordings{
         Code::holding_unknown,
         "How to hold the shaft is not recorded for this joint. Find the maker's way before a stop or a rope is used.",
         "the workshop file has no entry"},
-    Wording{Code::over_proof, "The clamp load may pass the proof load: likely {0} of it, at the most {1}.",
+    Wording{Code::over_proof, "By {2} the clamp load {3} the proof load: likely {0} of it, at the most {1}.",
             "ISO 898-1, SAE J429: proof load"},
-    Wording{Code::over_yield, "Tightening may bring the bolt past yield: likely {0} of it, at the most {1}.",
+    Wording{Code::over_yield, "By {2} tightening {3} yield: likely {0} of it, at the most {1}.",
             "VDI 2230-1 since 2001: tension and torsion by von Mises over the least yield"},
     Wording{Code::near_limit, "Likely {0} of the limit: little is left for scatter of friction or tool.",
             "the project's limit of 92 %; VDI 2230-1 designs for 90 %"},
@@ -55,19 +55,23 @@ constexpr std::array k_wordings{
             "A torque belongs to its surfaces; name them.",
             "friction classes B and C of VDI 2230-1 table A5; textbook nut factor"},
     Wording{Code::class_unknown,
-            "The strength class is not known, so nothing can be said about proof or yield. Read the head mark; do not "
-            "guess.",
+            "The strength class is not known, so nothing can be said about proof or yield. Do not guess "
+            "it: without a mark it stays unknown.",
             "ISO 898-1: a fastener without a mark has no class"},
     Wording{Code::face_not_stated,
-            "The face under the turned part is not known, so the thread-friction model is left out.",
+            "The face under the turned part is not known, so the thread-friction model is left out. Give it with "
+            "--face-outer and --face-inner.",
             "no head or hole of that size in the tables, and none given"},
-    Wording{Code::running_torque_added,
-            "The running torque of {0} is taken to be part of the torque set: only the rest clamps.",
-            "AC 43.13-1B, para 7-40; other handbooks add it only from a third of the value on"},
-    Wording{Code::running_torque_missing,
-            "A {0} brakes before anything is clamped, and its running torque was not given: the clamp load is "
-            "lower than shown. Measure it on the free nut and give it with --running-torque.",
-            "ISO 2320: prevailing torque; AC 43.13-1B, para 7-40"},
+    Wording{
+        Code::running_torque_added,
+        "Of the torque set, {0} only runs the nut; the rest clamps. Some handbooks add the running torque to a printed "
+        "value always, others only from a third of it on: see what yours says.",
+        "AC 43.13-1B, para 7-40 (always); TM 5-2330-325-13&P (from a third)"},
+    Wording{
+        Code::running_torque_missing,
+        "A {0} drags before anything is clamped, and its running torque was not given: the clamp load is lower than "
+        "shown. Measure it on the free nut and give it with --running-torque.",
+        "ISO 2320: prevailing torque; AC 43.13-1B, para 7-40"},
     Wording{Code::mass_as_force,
             "A unit of mass stands in the torque; it was read as the force of that mass (1 kg: 9.80665 N; 1 lb: "
             "4.44822 N).",
@@ -125,10 +129,18 @@ std::string finding_text(const finding::Finding& finding, const DisplayUnits& un
     const std::string stop =
         finding.facts.empty()
             ? " A piston stop near top dead centre would bear many times the force that it bears lower down."
-            : fmt::format(" A piston stop that bites {} before top dead centre would bear {}, and more without limit "
-                          "nearer to it.",
-                          fact(0), fact(1));
+            : fmt::format(
+                  " A piston stop, for example one that bites {} before top dead centre, would bear {}, and more "
+                  "without limit nearer to it; undoing may take far more than tightening.",
+                  fact(0), fact(1));
     return fmt::format(fmt::runtime(wording_of(finding.code).text), stop);
+  }
+  if (finding.code == Code::over_proof || finding.code == Code::over_yield) {
+    const bool likely = finding.severity == finding::Severity::stop;
+    const std::string_view verb = finding.code == Code::over_proof
+                                      ? (likely ? "is likely past" : "may pass")
+                                      : (likely ? "likely brings the bolt past" : "may bring the bolt past");
+    return fmt::format(fmt::runtime(wording_of(finding.code).text), fact(0), fact(1), fact(2), verb);
   }
   return fmt::format(fmt::runtime(wording_of(finding.code).text), fact(0), fact(1));
 }
@@ -150,7 +162,8 @@ std::string_view severity_word(finding::Severity severity) {
 std::string verdict_text(const tightening::ClampAnswer& answer) {
   using tightening::Governs;
   using tightening::Verdict;
-  const std::string_view limit = answer.governed_by == Governs::yield ? "yield" : "proof";
+  const std::string_view limit =
+      answer.governed_by == Governs::yield ? "yield (by thread friction)" : "proof (by nut factor)";
   const auto& use = answer.governed_by == Governs::yield   ? answer.thread_friction->use_of_yield
                     : answer.governed_by == Governs::proof ? answer.nut_factor->use_of_proof
                                                            : std::optional<quantity::Band<double>>();

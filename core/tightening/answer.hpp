@@ -65,8 +65,18 @@ struct ClampAnswer {
   Working working;
 };
 
+// What a torque is wanted for: a clamp load, a share of the proof load, or a share of yield.
+enum class Aim { preload, proof_share, yield_share };
+
+struct Wanted {
+  Aim aim = Aim::preload;
+  quantity::Force preload; // for Aim::preload
+  double share = 0;        // for the others, above 0, at most 1
+};
+
 // The answer to "what torque for this clamp load?": the torque to set, and what it does.
 struct TorqueAnswer {
+  Wanted wanted;
   quantity::Force preload;
   ClampAnswer clamp; // at the torque to set; its two parts carry `torque`
 };

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <numbers>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -47,6 +48,14 @@ std::optional<quantity::Area> bearing_section(const Case& c) {
   if (c.bore) section -= circle(*c.bore);
   if (!(section > quantity::Area{})) return std::nullopt;
   return section;
+}
+
+Case with_true_loads(Case c) {
+  if (!c.shank && !c.bore) return c;
+  const auto section = bearing_section(c);
+  if (section && *section < *thread::geometry_of(c.thread).stress_area)
+    c.strength = strength::weakened(std::move(c.strength), *section);
+  return c;
 }
 
 Result<void> check_section(const Case& c) {

@@ -68,6 +68,10 @@ struct Case {
 // the bore; without a stress area (Whitworth, BA) there is none.
 [[nodiscard]] std::optional<quantity::Area> bearing_section(const Case& c);
 
+// The loads that a standard prints hold for full bolts. Where shank or bore weaken the section, the case comes back
+// with loads by stress × section.
+[[nodiscard]] Case with_true_loads(Case c);
+
 // Fails with out-of-range where shank or bore do not fit the thread.
 [[nodiscard]] Result<void> check_section(const Case& c);
 

@@ -187,13 +187,7 @@ Result<ClampAnswer> clamp(const Case& given, Torque torque, std::optional<Wrench
                                     quantity::in_newton_metres(running_torque(given)))
                       : "a torque of nothing clamps nothing",
                   {}, "give the whole torque as set on the wrench, running torque included, like 24N.m", "--torque");
-  Case asked = given;
-  // A waisted or hollow bolt has not the loads that the standard prints for a full one.
-  if (asked.shank || asked.bore)
-    if (const auto section = bearing_section(asked);
-        section && *section < *thread::geometry_of(asked.thread).stress_area)
-      asked.strength = strength::weakened(std::move(asked.strength), *section);
-
+  Case asked = with_true_loads(given);
   ClampAnswer answer{torque,
                      accuracy.value_or(standard_accuracy(torque)),
                      std::move(asked),

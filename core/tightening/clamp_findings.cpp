@@ -13,36 +13,36 @@ using finding::Findings;
 using finding::Severity;
 using quantity::Band;
 
-// The highest use of a limit that any model reckons with, and the likely one beside it.
-struct Use {
-  double likely;
-  double high;
-};
-
-std::optional<Use> highest_use_of_proof(const ClampAnswer& answer) {
-  std::optional<Use> use;
-  const auto consider = [&](const std::optional<Band<double>>& band) {
-    if (!band) return;
-    if (!use) use = Use{band->likely, band->high};
-    use = Use{std::max(use->likely, band->likely), std::max(use->high, band->high)};
-  };
-  if (answer.nut_factor) consider(answer.nut_factor->use_of_proof);
-  if (answer.thread_friction) consider(answer.thread_friction->use_of_proof);
-  return use;
+void add_over(Findings& findings, Code code, const Band<double>& use, const char* model) {
+  if (use.likely > 1.0)
+    findings.push_back({code, Severity::stop, {use.likely, use.high, std::string(model)}});
+  else if (use.high > 1.0)
+    findings.push_back({code, Severity::mind, {use.likely, use.high, std::string(model)}});
 }
 
-void add_over(Findings& findings, Code code, const Use& use) {
-  if (use.likely > 1.0)
-    findings.push_back({code, Severity::stop, {use.likely, use.high}});
-  else if (use.high > 1.0)
-    findings.push_back({code, Severity::mind, {use.likely, use.high}});
+constexpr const char* k_by_friction = "thread friction";
+constexpr const char* k_by_nut_factor = "nut factor";
+
+// Of two models the graver one speaks: the one that is likely past the load, else the one that reckons with more.
+bool graver(const Band<double>& one, const Band<double>& other) {
+  const bool one_is_past = one.likely > 1.0;
+  const bool other_is_past = other.likely > 1.0;
+  return one_is_past != other_is_past ? one_is_past : one.high > other.high;
+}
+
+void add_over_proof(Findings& findings, const ClampAnswer& answer) {
+  const auto& by_mu = answer.thread_friction ? answer.thread_friction->use_of_proof : std::optional<Band<double>>();
+  const auto& by_k = answer.nut_factor ? answer.nut_factor->use_of_proof : std::optional<Band<double>>();
+  if (by_k && (!by_mu || graver(*by_k, *by_mu)))
+    add_over(findings, Code::over_proof, *by_k, k_by_nut_factor);
+  else if (by_mu)
+    add_over(findings, Code::over_proof, *by_mu, k_by_friction);
 }
 
 void add_limits(Findings& findings, const ClampAnswer& answer) {
-  if (const auto use = highest_use_of_proof(answer)) add_over(findings, Code::over_proof, *use);
+  add_over_proof(findings, answer);
   if (answer.thread_friction && answer.thread_friction->use_of_yield)
-    add_over(findings, Code::over_yield,
-             {answer.thread_friction->use_of_yield->likely, answer.thread_friction->use_of_yield->high});
+    add_over(findings, Code::over_yield, *answer.thread_friction->use_of_yield, k_by_friction);
   if (answer.verdict == Verdict::near_limit) {
     const auto& use =
         answer.governed_by == Governs::yield ? answer.thread_friction->use_of_yield : answer.nut_factor->use_of_proof;

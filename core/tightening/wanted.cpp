@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include "core/tightening/clamp.hpp"
+#include "core/tightening/clamp_working.hpp"
 #include "core/tightening/lever.hpp"
 
 namespace clampwright::tightening {
@@ -94,11 +95,7 @@ Result<Force> wanted_preload(const Case& asked, const Wanted& wanted) {
 
 Result<TorqueAnswer> torque_for(const Case& given, const Wanted& wanted, std::optional<WrenchAccuracy> accuracy) {
   if (const auto section = check_section(given); !section) return Refusal(section.error());
-  Case asked = given;
-  if (asked.shank || asked.bore)
-    if (const auto section = bearing_section(asked);
-        section && *section < *thread::geometry_of(asked.thread).stress_area)
-      asked.strength = strength::weakened(std::move(asked.strength), *section);
+  const Case asked = with_true_loads(given);
   const auto preload = wanted_preload(asked, wanted);
   if (!preload) return Refusal(preload.error());
   if (!friction_model_known(asked) && !asked.nut_factor)
@@ -125,19 +122,8 @@ Result<TorqueAnswer> torque_for(const Case& given, const Wanted& wanted, std::op
   if (answer->thread_friction) answer->thread_friction->torque = by_friction;
   if (answer->nut_factor) answer->nut_factor->torque = by_k;
 
-  const std::string friction_case = wanted.aim == Aim::yield_share ? "lowest" : "likely";
-  Working first;
-  first.push_back({"F_w", "clamp load wanted",
-                   wanted.aim == Aim::preload ? "as given"
-                   : wanted.aim == Aim::proof_share
-                       ? fmt::format("{:g}·F_p", wanted.share)
-                       : fmt::format("load at which the lowest friction gives {:g} of yield", wanted.share),
-                   quantity::in_newtons(*preload), "N", wanted.aim == Aim::preload ? "as given" : "VDI 2230-1"});
-  first.push_back({"T_set", fmt::format("torque to set, at {} friction", friction_case),
-                   by_friction ? "F_w·(l_t + l_h)/1000 + T_run" : "F_w·K·d/1000 + T_run",
-                   quantity::in_newton_metres(set), "N·m", by_friction ? "VDI 2230-1" : "T = K·F·d"});
-  answer->working.insert(answer->working.begin(), first.begin(), first.end());
-  return TorqueAnswer{*preload, std::move(*answer)};
+  answer->working = working_of(*answer, wanted, *preload);
+  return TorqueAnswer{wanted, *preload, std::move(*answer)};
 }
 
 } // namespace clampwright::tightening

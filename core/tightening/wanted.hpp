@@ -8,15 +8,6 @@
 
 namespace clampwright::tightening {
 
-// What a torque is wanted for: a clamp load, a share of the proof load, or a share of yield.
-enum class Aim { preload, proof_share, yield_share };
-
-struct Wanted {
-  Aim aim = Aim::preload;
-  quantity::Force preload; // for Aim::preload
-  double share = 0;        // for the others, above 0, at most 1
-};
-
 // The torque for the wanted clamp load, and what that torque clamps. For a load or a share of proof it is taken at
 // likely friction; for a share of yield at the lowest friction, where the bolt is loaded most. By thread friction where
 // that is known, else by nut factor.

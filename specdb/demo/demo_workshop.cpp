@@ -77,7 +77,7 @@ constexpr std::array k_joints{
               .seat = "screwed onto the crank, face against the shoulder",
               .on_crank = true,
               .seen_from = "looking at the clutch",
-              .holding = "strap on the flywheel rim",
+              .holding = "flats of the crank beside the hub, with the flat key of the sheets",
               .words = "centrifugal clutch boss drum left-hand",
               .figure = {.printed = "42 N·m",
                          .value = 42.0,

@@ -93,6 +93,11 @@ Result<void> resolve_measured_face(const CaseQuestion& q, Case& asked) {
   if (*outer <= *inner)
     return out_of_range("the outer diameter of the face is not greater than the inner", *q.face_outer,
                         "write --face-outer 30mm --face-inner 15mm", "--face-outer");
+  // The thread goes through the face; a hundredth is for diameters that were measured.
+  if (*inner < 0.99 * asked.thread.diameter)
+    return out_of_range(fmt::format("a face of {:g} mm inner diameter does not go round {}",
+                                    quantity::in_millimetres(*inner), asked.thread.designation),
+                        *q.face_inner, "give the hole or the inner edge of the face that rubs", "--face-inner");
   asked.face = Face{*outer, *inner, "as given", {}};
   return {};
 }
@@ -202,7 +207,11 @@ Result<ResolvedCase> resolve(const Catalogue& catalogue, const CaseQuestion& q) 
       q.face_outer ? resolve_measured_face(q, out.asked) : resolve_standard_face(catalogue, q, *part, out.asked);
   if (!face) return Refusal(face.error());
   if (auto rest = resolve_rest(catalogue, q, out); !rest) return Refusal(rest.error());
-  if (auto section = tightening::check_section(out.asked); !section) return Refusal(section.error());
+  if (auto section = tightening::check_section(out.asked); !section) {
+    Problem problem = section.error();
+    problem.input = text::quotable((problem.field == "--shank" ? q.shank : q.bore).value_or(""));
+    return Refusal(std::move(problem));
+  }
   return out;
 }
 

@@ -16,9 +16,6 @@ using finding::Code;
 using finding::Findings;
 using finding::Severity;
 
-// Where a stop is often set, and where the force that it bears is already several times the least.
-constexpr quantity::Angle k_usual_stop = quantity::degrees(15.0);
-
 CaseQuestion question_of(const JointRecord& joint) {
   CaseQuestion q;
   q.thread = joint.thread;
@@ -51,8 +48,8 @@ void add_place(Findings& findings, const JointAnswer& answer) {
   if (!joint.on_crank) return;
   finding::Finding reaction{Code::crank_reaction, Severity::mind, {}};
   if (joint.crank && answer.torque) {
-    reaction.facts.emplace_back(k_usual_stop);
-    reaction.facts.emplace_back(crank::stop_force(*joint.crank, k_usual_stop, *answer.torque));
+    reaction.facts.emplace_back(k_stop_angle);
+    reaction.facts.emplace_back(crank::stop_force(*joint.crank, k_stop_angle, *answer.torque));
   }
   findings.push_back(std::move(reaction));
   if (!joint.holding) findings.push_back({Code::holding_unknown, Severity::mind, {}});

@@ -15,6 +15,10 @@
 
 namespace clampwright::specdb {
 
+// Where a piston stop is often set, and where the force that it bears is already several times the least: the example
+// of the crank-reaction finding.
+inline constexpr quantity::Angle k_stop_angle = quantity::degrees(15.0);
+
 // What there is to say about a joint before it is tightened. Without a figure there is no torque and no clamp load;
 // nothing computed takes its place.
 struct JointAnswer {

@@ -2,6 +2,7 @@
 #include "specdb/question/joint_report.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include <fmt/format.h>
 
@@ -47,10 +48,12 @@ void add_torque(Section& section, const JointAnswer& answer, const DisplayUnits&
   const quantity::Unit& own = quantity::unit_named(*figure.unit);
   std::vector<std::string> others;
   const auto add = [&](const quantity::Unit& unit) {
-    if (&unit == &own) return;
+    // A spelling that needed reading is shown in the one that was understood as well.
+    if (&unit == &own && !figure.reading) return;
     std::string text = quantity::write_si_rounded(quantity::in_newton_metres(*answer.torque), unit);
     if (std::ranges::find(others, text) == others.end()) others.push_back(std::move(text));
   };
+  if (figure.reading) add(own);
   add(*units.torque);
   add(quantity::unit_named("N.m"));
   add(quantity::unit_named("lbf.ft"));
@@ -84,6 +87,24 @@ Section glance(const JointAnswer& answer, const DisplayUnits& units) {
   return section;
 }
 
+// How the crank-reaction finding comes to the force on a piston stop.
+Working stop_working(const JointAnswer& answer) {
+  if (!answer.joint.on_crank || !answer.joint.crank || !answer.torque) return {};
+  const crank::SliderCrank& crank = *answer.joint.crank;
+  const quantity::Angle angle = k_stop_angle;
+  const double t = quantity::in_radians(angle);
+  const std::string source = "slider-crank statics without offset and friction";
+  const quantity::Angle rod = quantity::radians(std::asin(crank.radius / crank.rod * std::sin(t)));
+  return {{"r", "crank radius", "half of the stroke", quantity::in_millimetres(crank.radius), "mm", "workshop file"},
+          {"l", "rod length", "as recorded", quantity::in_millimetres(crank.rod), "mm", "workshop file"},
+          {"t", "angle of the stop before top dead centre", "for example", quantity::in_degrees(angle), "°", "example"},
+          {"p", "angle of the rod", "asin(r/l·sin t)", quantity::in_degrees(rod), "°", source},
+          {"l_c", "lever of the piston", "r·sin(t + p)/cos p",
+           quantity::in_millimetres(crank::bore_lever(crank, angle)), "mm", source},
+          {"F_s", "force on the stop and the crown", "T·1000/l_c",
+           quantity::in_newtons(crank::stop_force(crank, angle, *answer.torque)), "N", source}};
+}
+
 } // namespace
 
 report::Document joint_report(const JointAnswer& answer, const DisplayUnits& units, bool invented) {
@@ -95,6 +116,8 @@ report::Document joint_report(const JointAnswer& answer, const DisplayUnits& uni
   if (answer.clamp) {
     document.sections.push_back(report::clamp_section(*answer.clamp, units));
     document.working = answer.clamp->working;
+    const Working stop = stop_working(answer);
+    document.working.insert(document.working.end(), stop.begin(), stop.end());
     document.sources = report::sources_of(*answer.clamp);
   }
   document.remarks = report::remarks_of(answer.findings, units);

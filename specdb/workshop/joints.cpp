@@ -38,7 +38,8 @@ Refusal no_joint(std::string_view words, std::string message, const std::vector<
     for (const Hit& hit : hits)
       hint += fmt::format("{} {}", &hit == &hits.front() ? "" : ",", hit.joint);
   }
-  return refuse(Trouble::no_such, "no-such-joint", std::move(message), words, std::move(hint));
+  return refuse(Trouble::no_such, hits.empty() ? "no-such-joint" : "several-joints", std::move(message), words,
+                std::move(hint));
 }
 
 } // namespace

@@ -186,11 +186,4 @@ TEST(TorqueFor, RefusesASectionThatDoesNotFit) {
   EXPECT_EQ(problem_of(torque_for(c, load(25000))).field, "--shank");
 }
 
-TEST(TorqueFor, BeginsItsWorkingWithLoadAndTorque) {
-  const Working working = answer(m10_case(), load(25000)).clamp.working;
-  ASSERT_GE(working.size(), 2U);
-  EXPECT_EQ(working[0].symbol, "F_w");
-  EXPECT_EQ(working[1].symbol, "T_set");
-}
-
 } // namespace clampwright::tightening

@@ -106,7 +106,7 @@ TEST(Joints, AreRefusedWithTheCandidatesIfSeveralFit) {
   const test::DemoFile demo;
   const Problem problem = problem_of(find_joint(demo.open(), "bolt"));
   EXPECT_EQ(problem.trouble, Trouble::no_such);
-  EXPECT_EQ(problem.code, "no-such-joint");
+  EXPECT_EQ(problem.code, "several-joints");
   EXPECT_THAT(problem.message, HasSubstr("4 joints fit")); // mounts, pulley, frame and pivot bolts
   EXPECT_THAT(problem.hint, AllOf(HasSubstr("pump/mounts"), HasSubstr("winch/pulley-bolt"),
                                   HasSubstr("winch/frame-bolts"), HasSubstr("winch/brake-pivot")));

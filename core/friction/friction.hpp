@@ -5,12 +5,14 @@
 #pragma once
 
 #include <compare>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "core/problem/problem.hpp"
 #include "core/quantity/band.hpp"
+#include "core/quantity/quantity.hpp"
 #include "core/source/source.hpp"
 
 namespace clampwright::friction {
@@ -58,6 +60,7 @@ struct Surfaces {
   NutFactorBand k;
   bool wet_compound = false; // wet thread adhesive: friction is between oiled and dry, nobody knows where
   std::vector<Source> sources;
+  bool electroplated = false; // made in a bath that can bring hydrogen into hard steel
 };
 
 // How a joint is kept from coming loose.
@@ -68,6 +71,8 @@ struct Lock {
   std::string description;
   LockFamily family = LockFamily::none;
   bool single_use = false;
+  std::optional<quantity::Temperature> heat_limit = std::nullopt; // up to which it holds in service
+  std::string heat_limit_basis = {};                              // where that stands: title, place
 };
 
 } // namespace clampwright::friction

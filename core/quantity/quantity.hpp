@@ -14,6 +14,7 @@
 #include <boost/units/systems/si/length.hpp>
 #include <boost/units/systems/si/plane_angle.hpp>
 #include <boost/units/systems/si/pressure.hpp>
+#include <boost/units/systems/si/temperature.hpp>
 #include <boost/units/systems/si/torque.hpp>
 #include <boost/units/systems/si/volume.hpp>
 
@@ -30,6 +31,7 @@ using Torque = units::quantity<si::torque>;
 using Energy = units::quantity<si::energy>;
 using Stress = units::quantity<si::pressure>;
 using Angle = units::quantity<si::plane_angle>;
+using Temperature = units::quantity<si::temperature>; // how hot a thing is, from absolute zero
 
 // Torque for each newton of clamp load: the lever arm of a thread, a face, or both.
 using TorquePerForce = units::divide_typeof_helper<Torque, Force>::type;
@@ -46,6 +48,7 @@ using TorquePerForce = units::divide_typeof_helper<Torque, Force>::type;
 [[nodiscard]] constexpr Stress pascals(double value) { return Stress::from_value(value); }
 [[nodiscard]] constexpr Stress megapascals(double value) { return Stress::from_value(value * 1e6); }
 [[nodiscard]] constexpr Angle radians(double value) { return Angle::from_value(value); }
+[[nodiscard]] constexpr Temperature degrees_celsius(double value) { return Temperature::from_value(value + 273.15); }
 // In the longer format, so that the angle is the nearest double.
 [[nodiscard]] constexpr Angle degrees(double value) {
   return Angle::from_value(
@@ -69,6 +72,14 @@ using TorquePerForce = units::divide_typeof_helper<Torque, Force>::type;
   if (!(exact > -1e6 && exact < 1e6)) return exact;
   const double rounded = static_cast<double>(static_cast<long long>(exact * 1e9 + (exact < 0 ? -0.5 : 0.5))) / 1e9;
   return degrees(rounded) <= angle && degrees(rounded) >= angle ? rounded : exact;
+}
+// As for an angle: 149 °C comes back as 149, though 149 + 273.15 - 273.15 misses it by the last bits.
+[[nodiscard]] constexpr double in_degrees_celsius(Temperature temperature) {
+  const double exact = temperature.value() - 273.15;
+  if (!(exact > -1e6 && exact < 1e6)) return exact;
+  const double rounded = static_cast<double>(static_cast<long long>(exact * 1e9 + (exact < 0 ? -0.5 : 0.5))) / 1e9;
+  const Temperature again = degrees_celsius(rounded);
+  return again <= temperature && again >= temperature ? rounded : exact;
 }
 // A lever is a length: 1 N of clamp load on a lever of 1 mm takes 1 N·mm.
 [[nodiscard]] constexpr double in_millimetres(TorquePerForce lever) { return lever.value() * 1000.0; }

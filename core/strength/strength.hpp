@@ -23,6 +23,16 @@ struct StrengthClass {
   std::string yield_kind; // "Rp0.2", "ReL" or "Rpf"
   std::optional<quantity::Stress> tensile;
   Source source;
+  std::optional<double> hardest_HV = std::nullopt; // Vickers hardness that the class may reach
+  bool stainless = false;
+};
+
+// A mark with a leading zero: the material of the full class, but a head or recess that bears only a share of its
+// loads.
+struct ReducedClass {
+  std::string name; // "08.8"
+  double share = 1.0;
+  Source source;
 };
 
 // A load that the standard prints for the very thread and class.
@@ -49,6 +59,9 @@ struct Strength {
   std::optional<quantity::Force> tensile_load;
   std::optional<LoadBasis> proof_load_basis;
   bool from_memory = false; // the class's stresses were recalled, not read
+  std::optional<double> hardest_HV;
+  bool stainless = false;
+  double loadability = 1.0; // what share of the class's loads the bolt bears: 0.8 with a leading zero
   std::vector<Source> sources;
 };
 
@@ -62,8 +75,14 @@ struct Strength {
 [[nodiscard]] Strength strength_of(const StrengthClass& strength_class, std::optional<quantity::Area> stress_area,
                                    const PrintedLoads& printed);
 
+// The bolt of a full class with the leading zero: stresses stay, loads are the share. A tensile load that is printed
+// for the reduced class itself stands as printed.
+[[nodiscard]] Strength reduced(Strength full, const ReducedClass& reduced_class,
+                               const std::optional<PrintedLoad>& printed_tensile);
+
 // The same bolt with a weaker section (waisted shank, bore): the printed loads hold for full bolts only, so its loads
-// are stress × `section`.
+// are stress × `section`. A reduced loadability is not forgotten: whether head or shank caused it is not known, so it
+// counts beside the weaker section, which errs on the careful side.
 [[nodiscard]] Strength weakened(Strength strength, quantity::Area section);
 
 } // namespace clampwright::strength

@@ -11,6 +11,24 @@
 
 namespace clampwright::specdb {
 
+std::string name_key(std::string_view name) {
+  std::string key = text::to_lower(text::plain_spaces(name));
+  for (char& c : key)
+    if (c == ' ' || c == '_') c = '-';
+  return key;
+}
+
+std::string class_key(std::string_view name) {
+  std::string key;
+  for (const char c : text::to_lower(name))
+    if (c != ' ' && c != '-' && c != '_') key += c;
+  if (key.starts_with("class")) key.erase(0, 5);
+  for (const std::string_view prefix : {"saej429grade", "saegrade", "saej429", "grade", "gr."})
+    if (key.starts_with(prefix)) return "sae" + key.substr(prefix.size());
+  if (key == "a574") return "astma574";
+  return key;
+}
+
 std::size_t letters_apart(std::string_view first, std::string_view second) {
   constexpr std::size_t k_longest = 64;
   const std::string one = text::to_lower(first.substr(0, k_longest));

@@ -9,6 +9,13 @@
 
 namespace clampwright::specdb {
 
+// The form in which names of surfaces, locks and materials are compared: "Zinc dry" is "zinc-dry".
+[[nodiscard]] std::string name_key(std::string_view name);
+
+// The form in which classes of bolts and nuts are compared: "SAE J429 Grade 5", "grade 5", "gr.5", "sae-5" are "sae5",
+// "A2 70" is "a270".
+[[nodiscard]] std::string class_key(std::string_view name);
+
 // Refusal of a name that is not in a list: the nearest one is suggested, then all are named. `what` is like "surfaces".
 [[nodiscard]] Refusal no_such_name(std::string_view what, std::string_view given, std::span<const std::string> names);
 

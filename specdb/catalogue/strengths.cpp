@@ -2,8 +2,8 @@
 #include "specdb/catalogue/strengths.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
+#include <map>
 
 #include <fmt/format.h>
 
@@ -16,18 +16,6 @@
 namespace clampwright::specdb {
 
 namespace {
-
-// "SAE J429 Grade 5", "grade 5", "gr.5", "sae-5" → "sae5"; "A2 70" → "a270".
-std::string key_of(std::string_view name) {
-  std::string key;
-  for (const char c : text::to_lower(name))
-    if (c != ' ' && c != '-' && c != '_') key += c;
-  if (key.starts_with("class")) key.erase(0, 5);
-  for (const std::string_view prefix : {"saej429grade", "saegrade", "saej429", "grade", "gr."})
-    if (key.starts_with(prefix)) return "sae" + key.substr(prefix.size());
-  if (key == "a574") return "astma574";
-  return key;
-}
 
 // Rounded to the tenth of a micrometre, so that 1/4 in is not kept out of "1/4 in and over" by the last bit.
 double tenths_of_micrometres(quantity::Length length) { return std::round(quantity::in_millimetres(length) * 1e4); }
@@ -66,6 +54,32 @@ strength::PrintedLoads printed_loads(const Catalogue& catalogue, const std::stri
   return loads;
 }
 
+// A class with a leading zero, and the class whose stresses it has.
+struct Reduced {
+  strength::ReducedClass itself;
+  std::string full_class;
+};
+
+std::optional<Reduced> reduced_class(const Catalogue& catalogue, const std::string& name) {
+  Query query(catalogue.connection(),
+              "SELECT r.class, r.share, r.full_class, s.title, s.edition, r.\"where\", r.known FROM reduced_classes r "
+              "JOIN sources s ON s.id = r.source WHERE r.class = ?",
+              std::string_view(name));
+  if (!query.next()) return std::nullopt;
+  return Reduced{{query.text(0), query.real(1), query.source(3)}, query.text(2)};
+}
+
+strength::Strength strength_with_loads(const Catalogue& catalogue, const strength::StrengthClass& found,
+                                       const std::optional<Reduced>& reduced, const thread::Thread& thread) {
+  strength::PrintedLoads printed = printed_loads(catalogue, found.name, thread);
+  const auto area = thread::geometry_of(thread).stress_area;
+  if (!reduced) return strength::strength_of(found, area, printed);
+  const auto own = printed_loads(catalogue, reduced->itself.name, thread);
+  // Not to be named as a source if it is not used.
+  if (own.tensile) printed.tensile.reset();
+  return strength::reduced(strength::strength_of(found, area, printed), reduced->itself, own.tensile);
+}
+
 // "1.6 to 16 mm" for the message.
 std::string range_text(const Query& row) {
   return fmt::format("{} {:g} to {:g} {}", row.integer(2) == 1 ? "from" : "over", row.real(1), row.real(3),
@@ -76,47 +90,57 @@ std::string range_text(const Query& row) {
 
 std::vector<std::string> class_names(const Catalogue& catalogue) {
   return translated([&] {
+    std::map<std::string, std::string> reduced;
+    Query zeros(catalogue.connection(), "SELECT full_class, class FROM reduced_classes");
+    while (zeros.next())
+      reduced.emplace(zeros.text(0), zeros.text(1));
     Query query(catalogue.connection(),
                 "SELECT DISTINCT class, system FROM strength_classes ORDER BY CASE system WHEN 'ISO 898-1' THEN 1 WHEN "
                 "'SAE J429' THEN 2 WHEN 'ASTM A574' THEN 3 ELSE 4 END, length(class), class");
     std::vector<std::string> names;
-    while (query.next())
+    while (query.next()) {
       names.push_back(query.text(0));
+      if (const auto zero = reduced.find(names.back()); zero != reduced.end()) names.push_back(zero->second);
+    }
     return names;
   });
 }
 
 Result<strength::Strength> find_strength(const Catalogue& catalogue, std::string_view class_name,
                                          const thread::Thread& thread) {
-  const std::string key = key_of(class_name);
+  const std::string key = class_key(class_name);
   if (key == "unknown" || key == "notknown") return strength::unknown_strength();
   const auto names = class_names(catalogue);
-  const auto name = std::ranges::find_if(names, [&](const std::string& known) { return key_of(known) == key; });
+  const auto name = std::ranges::find_if(names, [&](const std::string& known) { return class_key(known) == key; });
   if (name == names.end()) {
     std::vector<std::string> listed = names;
     listed.emplace_back("unknown");
     return no_such_name("strength class", class_name, listed);
   }
   return translated([&]() -> Result<strength::Strength> {
+    const auto reduced = reduced_class(catalogue, *name);
+    const std::string full = reduced ? reduced->full_class : *name;
     Query row(
         catalogue.connection(),
         "SELECT c.form, c.over, c.over_inclusive, c.up_to, c.size_unit, c.proof, c.yield, c.yield_kind, c.tensile, "
-        "c.stress_unit, c.system, s.title, s.edition, c.\"where\", c.known FROM strength_classes c JOIN sources s ON "
+        "c.stress_unit, c.system, s.title, s.edition, c.\"where\", c.known, c.hv_max FROM strength_classes c JOIN "
+        "sources s ON "
         "s.id = c.source WHERE c.class = ? ORDER BY c.over",
-        std::string_view(*name));
+        std::string_view(full));
     std::string ranges;
     while (row.next()) {
       if (row.text(0) == thread::form_name(thread.form) && holds(row, thread)) {
         const quantity::Unit& unit = quantity::unit_named(row.text(9));
-        const strength::StrengthClass found{*name,
+        const strength::StrengthClass found{full,
                                             row.text(10),
                                             stress(row.maybe_real(5), unit),
                                             stress(row.maybe_real(6), unit),
                                             row.maybe_text(7).value_or("yield"),
                                             stress(row.maybe_real(8), unit),
-                                            row.source(11)};
-        return strength::strength_of(found, thread::geometry_of(thread).stress_area,
-                                     printed_loads(catalogue, *name, thread));
+                                            row.source(11),
+                                            row.maybe_real(15),
+                                            row.text(10) == "ISO 3506-1"};
+        return strength_with_loads(catalogue, found, reduced, thread);
       }
       ranges += fmt::format("{}{} threads {}", ranges.empty() ? "" : "; ", row.text(0), range_text(row));
     }

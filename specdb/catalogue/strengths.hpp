@@ -13,12 +13,13 @@
 namespace clampwright::specdb {
 
 // The strength of a bolt of the named class with that thread. "unknown" is a class: nothing is known then. The name is
-// read with or without spaces, in any case, "grade 5" for SAE 5. Fails with no-such for a class that does not exist, or
-// that its standard does not have for this thread.
+// read with or without spaces, in any case, "grade 5" for SAE 5. With a leading zero (08.8) the loads are 0.8 of those
+// of the full class. Fails with no-such for a class that does not exist, or that its standard does not have for this
+// thread.
 [[nodiscard]] Result<strength::Strength> find_strength(const Catalogue& catalogue, std::string_view class_name,
                                                        const thread::Thread& thread);
 
-// Every class name, in the order of the standards.
+// Every class name, in the order of the standards, one with a leading zero behind its full class.
 [[nodiscard]] std::vector<std::string> class_names(const Catalogue& catalogue);
 
 } // namespace clampwright::specdb

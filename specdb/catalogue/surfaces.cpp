@@ -3,7 +3,6 @@
 
 #include <fmt/format.h>
 
-#include "core/text/plain_text.hpp"
 #include "specdb/catalogue/names.hpp"
 #include "specdb/sql/query.hpp"
 
@@ -19,14 +18,6 @@ std::vector<std::string> first_column(const Catalogue& catalogue, const char* sq
       out.push_back(query.text(0));
     return out;
   });
-}
-
-// "Zinc dry" is "zinc-dry".
-std::string key_of(std::string_view name) {
-  std::string key = text::to_lower(text::plain_spaces(name));
-  for (char& c : key)
-    if (c == ' ' || c == '_') c = '-';
-  return key;
 }
 
 template<class Coefficient>
@@ -59,20 +50,21 @@ std::vector<std::string> lock_names(const Catalogue& catalogue) {
 }
 
 Result<friction::Surfaces> find_surfaces(const Catalogue& catalogue, std::string_view name) {
-  const std::string key = key_of(name);
+  const std::string key = name_key(name);
   return translated([&]() -> Result<friction::Surfaces> {
-    Query row(
-        catalogue.connection(),
-        "SELECT name, description, mu_low, mu_likely, mu_high, k_low, k_likely, k_high, wet_compound FROM surfaces "
-        "WHERE name = ?",
-        std::string_view(key));
+    Query row(catalogue.connection(),
+              "SELECT name, description, mu_low, mu_likely, mu_high, k_low, k_likely, k_high, wet_compound, "
+              "electroplated FROM surfaces "
+              "WHERE name = ?",
+              std::string_view(key));
     if (!row.next()) return no_such_name("surfaces", name, surfaces_names(catalogue));
     friction::Surfaces out{row.text(0),
                            row.text(1),
                            band<friction::FrictionCoefficient>(row, 2),
                            band<friction::NutFactor>(row, 5),
                            row.integer(8) == 1,
-                           {}};
+                           {},
+                           row.integer(9) == 1};
     Query sources(
         catalogue.connection(),
         "SELECT DISTINCT s.title, s.edition, f.\"where\", f.known FROM surface_sources f JOIN sources s ON s.id = "
@@ -85,12 +77,20 @@ Result<friction::Surfaces> find_surfaces(const Catalogue& catalogue, std::string
 }
 
 Result<friction::Lock> find_lock(const Catalogue& catalogue, std::string_view name) {
-  const std::string key = key_of(name);
+  const std::string key = name_key(name);
   return translated([&]() -> Result<friction::Lock> {
-    Query row(catalogue.connection(), "SELECT name, description, family, single_use FROM locks WHERE name = ?",
+    Query row(catalogue.connection(),
+              "SELECT l.name, l.description, l.family, l.single_use, l.heat_limit_degC, s.title, l.heat_limit_where "
+              "FROM locks l "
+              "LEFT JOIN sources s ON s.id = l.heat_limit_source WHERE l.name = ?",
               std::string_view(key));
     if (!row.next()) return no_such_name("lock", name, lock_names(catalogue));
-    return friction::Lock{row.text(0), row.text(1), family_named(row.text(2)), row.integer(3) == 1};
+    friction::Lock out{row.text(0), row.text(1), family_named(row.text(2)), row.integer(3) == 1, {}, {}};
+    if (const auto limit = row.maybe_real(4)) {
+      out.heat_limit = quantity::degrees_celsius(*limit);
+      out.heat_limit_basis = fmt::format("{}, {}", row.text(5), row.text(6));
+    }
+    return out;
   });
 }
 

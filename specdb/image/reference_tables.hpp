@@ -47,8 +47,23 @@ inline constexpr std::array k_reference_tables{
       size_unit TEXT NOT NULL CHECK (size_unit IN ('mm','in')),
       proof REAL CHECK (proof > 0), yield REAL CHECK (yield > 0), yield_kind TEXT CHECK (yield_kind IN ('ReL','Rp0.2','Rpf')),
       tensile REAL NOT NULL CHECK (tensile > 0), stress_unit TEXT NOT NULL CHECK (stress_unit IN ('MPa','psi','ksi')),
-      source TEXT NOT NULL REFERENCES sources(id), "where" TEXT, known TEXT NOT NULL, note TEXT,
+      source TEXT NOT NULL REFERENCES sources(id), "where" TEXT, known TEXT NOT NULL,
+      hv_max REAL CHECK (hv_max BETWEEN 100 AND 700), hv_max_source TEXT REFERENCES sources(id), hv_max_where TEXT,
+      hv_max_known TEXT, note TEXT,
       PRIMARY KEY (class, over), CHECK (over < up_to), CHECK (yield <= tensile), CHECK (proof <= yield)) STRICT, WITHOUT ROWID)"},
+    ReferenceTable{"reduced_classes", R"(CREATE TABLE reduced_classes (
+      class TEXT PRIMARY KEY, full_class TEXT NOT NULL UNIQUE, share REAL NOT NULL CHECK (share > 0 AND share < 1),
+      source TEXT NOT NULL REFERENCES sources(id), "where" TEXT, known TEXT NOT NULL, note TEXT,
+      CHECK (class <> full_class)) STRICT, WITHOUT ROWID)"},
+    ReferenceTable{"nut_pairing", R"(CREATE TABLE nut_pairing (
+      nut_class TEXT PRIMARY KEY, system TEXT NOT NULL CHECK (system IN ('ISO 898-2','SAE J995')), highest_bolt_class TEXT,
+      source TEXT NOT NULL REFERENCES sources(id), "where" TEXT, known TEXT NOT NULL, note TEXT) STRICT)"},
+    ReferenceTable{"part_materials", R"(CREATE TABLE part_materials (
+      name TEXT PRIMARY KEY, description TEXT NOT NULL,
+      shear_MPa REAL CHECK (shear_MPa > 0), shear_source TEXT REFERENCES sources(id), shear_where TEXT, shear_known TEXT,
+      seat_pressure_MPa REAL CHECK (seat_pressure_MPa > 0), seat_pressure_source TEXT REFERENCES sources(id),
+      seat_pressure_where TEXT, seat_pressure_known TEXT,
+      soft INTEGER NOT NULL CHECK (soft IN (0,1)), note TEXT) STRICT)"},
     ReferenceTable{"bolt_loads", R"(CREATE TABLE bolt_loads (
       thread TEXT NOT NULL REFERENCES threads(designation), class TEXT NOT NULL,
       proof_load_N REAL CHECK (proof_load_N > 0), proof_known TEXT, ultimate_load_N REAL CHECK (ultimate_load_N > 0), ultimate_known TEXT,
@@ -58,13 +73,19 @@ inline constexpr std::array k_reference_tables{
       name TEXT PRIMARY KEY, description TEXT NOT NULL,
       mu_low REAL NOT NULL, mu_likely REAL NOT NULL, mu_high REAL NOT NULL,
       k_low REAL NOT NULL, k_likely REAL NOT NULL, k_high REAL NOT NULL,
-      wet_compound INTEGER NOT NULL CHECK (wet_compound IN (0,1)), note TEXT,
+      wet_compound INTEGER NOT NULL CHECK (wet_compound IN (0,1)),
+      electroplated INTEGER NOT NULL CHECK (electroplated IN (0,1)), note TEXT,
       CHECK (0 < mu_low AND mu_low <= mu_likely AND mu_likely <= mu_high AND mu_high < 1),
       CHECK (0 < k_low AND k_low <= k_likely AND k_likely <= k_high AND k_high < 1)) STRICT)"},
     ReferenceTable{"surface_sources", R"(CREATE TABLE surface_sources (
       surface TEXT NOT NULL REFERENCES surfaces(name), model TEXT NOT NULL CHECK (model IN ('mu','k')),
       published TEXT NOT NULL, low REAL, likely REAL, high REAL,
       source TEXT NOT NULL REFERENCES sources(id), "where" TEXT, known TEXT NOT NULL, note TEXT) STRICT)"},
+    ReferenceTable{"surface_reductions", R"(CREATE TABLE surface_reductions (
+      from_surfaces TEXT NOT NULL REFERENCES surfaces(name), to_surfaces TEXT NOT NULL REFERENCES surfaces(name),
+      factor REAL NOT NULL CHECK (factor > 0 AND factor < 1), rule TEXT NOT NULL,
+      source TEXT NOT NULL REFERENCES sources(id), "where" TEXT, known TEXT NOT NULL, note TEXT,
+      CHECK (from_surfaces <> to_surfaces)) STRICT)"},
     ReferenceTable{"faces", R"(CREATE TABLE faces (
       name TEXT NOT NULL, part TEXT NOT NULL CHECK (part IN ('head','nut')),
       form TEXT NOT NULL CHECK (form IN ('metric','unified')), size TEXT NOT NULL,
@@ -82,6 +103,8 @@ inline constexpr std::array k_reference_tables{
       name TEXT PRIMARY KEY, description TEXT NOT NULL,
       family TEXT NOT NULL CHECK (family IN ('none','compound','running-torque','positive','washer')),
       single_use INTEGER NOT NULL CHECK (single_use IN (0,1)),
+      heat_limit_degC REAL CHECK (heat_limit_degC BETWEEN 0 AND 1000), heat_limit_source TEXT REFERENCES sources(id),
+      heat_limit_where TEXT, heat_limit_known TEXT,
       source TEXT NOT NULL REFERENCES sources(id), "where" TEXT, known TEXT NOT NULL, note TEXT) STRICT)"},
 };
 

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The rows of specdb/data stand in the order of a printed table, so that a row is found by eye and a change is small.
-// locks.csv and surfaces.csv are in the order in which a reader should meet them; threads.csv in that of its forms.
+// locks.csv, part_materials.csv and surfaces.csv are in the order in which a reader should meet them; threads.csv in
+// that of its forms.
 #include <algorithm>
 #include <charconv>
 #include <map>
@@ -121,6 +122,22 @@ TEST(DataOrder, OfSurfaceSourcesIsThatOfSurfaces) {
   const CsvTable csv = data("surface_sources");
   expect_none(unlike("surface_sources", csv, "surface", data("surfaces"), "name"));
   expect_none(scattered("surface_sources", csv, {"surface", "model"}));
+}
+
+TEST(DataOrder, OfSurfaceReductionsIsThatOfSurfaces) {
+  const CsvTable csv = data("surface_reductions");
+  expect_none(unlike("surface_reductions", csv, "from_surfaces", data("surfaces"), "name"));
+  expect_none(unlike("surface_reductions", csv, "to_surfaces", data("surfaces"), "name"));
+  expect_none(falling("surface_reductions", csv, {"from_surfaces", "to_surfaces"}, "factor"));
+}
+
+TEST(DataOrder, OfReducedAndPairedClassesIsThatOfClasses) {
+  expect_none(unlike("reduced_classes", data("reduced_classes"), "full_class", data("strength_classes"), "class"));
+  CsvTable nuts = data("nut_pairing");
+  expect_none(scattered("nut_pairing", nuts, {"system"}));
+  std::erase_if(nuts.rows,
+                [&](const CsvRow& row) { return row.fields[column(nuts, "highest_bolt_class")].empty(); }); // thin nuts
+  expect_none(unlike("nut_pairing", nuts, "highest_bolt_class", data("strength_classes"), "class"));
 }
 
 TEST(DataOrder, IsCheckedByATestThatSeesAFault) {

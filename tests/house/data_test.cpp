@@ -117,6 +117,10 @@ struct Backed {
 const std::vector<Backed> k_backed{
     {"bolt_loads", "proof_load_N", {"proof_known"}},
     {"bolt_loads", "ultimate_load_N", {"ultimate_known"}},
+    {"locks", "heat_limit_degC", {"heat_limit_source", "heat_limit_known"}},
+    {"part_materials", "shear_MPa", {"shear_source", "shear_known"}},
+    {"part_materials", "seat_pressure_MPa", {"seat_pressure_source", "seat_pressure_known"}},
+    {"strength_classes", "hv_max", {"hv_max_source", "hv_max_known"}},
     {"threads", "stress_area", {"stress_area_unit", "stress_area_source", "stress_area_known"}},
 };
 

@@ -30,8 +30,9 @@ int code_of(const Catalogue& catalogue, const char* sql) {
 // specdb/image/build_image.cpp uses, written out again here. SHA-256 itself is held to published values elsewhere.
 TEST(Catalogue, IsOfTheVersionOfTheDataFilesOnDisk) {
   std::string all;
-  for (const char* name : {"sources", "threads", "thread_limits", "strength_classes", "bolt_loads", "surfaces",
-                           "surface_sources", "faces", "holes", "locks"})
+  for (const char* name :
+       {"sources", "threads", "thread_limits", "strength_classes", "reduced_classes", "nut_pairing", "part_materials",
+        "bolt_loads", "surfaces", "surface_sources", "surface_reductions", "faces", "holes", "locks"})
     all +=
         fmt::format("{}\n{}\n", name, test::bytes_of(fmt::format(CLAMPWRIGHT_SOURCE_DIR "/specdb/data/{}.csv", name)));
   EXPECT_EQ(Catalogue().data_version(), sha256(all));

@@ -20,7 +20,7 @@ bool is_digit(char c) { return c >= '0' && c <= '9'; }
 std::optional<MetricClass> metric_class(std::string_view name) {
   if (name.starts_with('0')) name.remove_prefix(1);
   const auto point = name.find('.');
-  if (point == 0 || point > 2 || name.size() != point + 2) return std::nullopt;
+  if (point == 0 || point > 2 || name.size() != point + 2 || name.starts_with('0')) return std::nullopt;
   for (std::size_t i = 0; i < name.size(); ++i)
     if (i != point && !is_digit(name[i])) return std::nullopt;
   MetricClass out{0, name.back() - '0'};

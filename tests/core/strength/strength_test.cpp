@@ -13,6 +13,7 @@ using quantity::in_newtons;
 using quantity::newtons;
 using quantity::square_millimetres;
 using test::class_8_8;
+using test::strength_8_8;
 
 const Source k_table{"Mechanical properties of bolts", "2013", "Table 5", Known::second_hand};
 
@@ -102,6 +103,59 @@ TEST(WeakenedStrength, IsNoLongerThePrintedOne) {
 
 TEST(WeakenedStrength, OfAnUnknownBoltStaysUnknown) {
   EXPECT_FALSE(weakened(unknown_strength(), square_millimetres(38.5)).proof_load);
+}
+
+const ReducedClass k_08_8{"08.8", 0.8, {"Countersunk screws", "2019", "0.8 of the loads", Known::memory}};
+
+// 0.8 · 33700, 0.8 · (640 · 58) and 0.8 · 46400 by hand.
+TEST(ReducedStrength, BearsItsShareOfTheLoads) {
+  const Strength screw = reduced(strength_of(class_8_8(), square_millimetres(58.0), printed_m10()), k_08_8, {});
+  EXPECT_EQ(screw.class_name, "08.8");
+  EXPECT_DOUBLE_EQ(screw.loadability, 0.8);
+  EXPECT_NEAR(in_newtons(*screw.proof_load), 26960.0, 1e-6);
+  EXPECT_NEAR(in_newtons(*screw.yield_load), 29696.0, 1e-6);
+  EXPECT_NEAR(in_newtons(*screw.tensile_load), 37120.0, 1e-6);
+}
+
+TEST(ReducedStrength, KeepsTheStressesOfTheFullClass) {
+  const Strength screw = reduced(strength_8_8(58.0), k_08_8, {});
+  EXPECT_NEAR(in_megapascals(*screw.proof_stress), 580.0, 1e-9);
+  EXPECT_NEAR(in_megapascals(*screw.yield), 640.0, 1e-9);
+  EXPECT_NEAR(in_megapascals(*screw.tensile), 800.0, 1e-9);
+}
+
+TEST(ReducedStrength, KeepsTheBasisOfTheProofLoadAndNamesTheShare) {
+  const Strength screw = reduced(strength_of(class_8_8(), square_millimetres(58.0), printed_m10()), k_08_8, {});
+  EXPECT_EQ(screw.proof_load_basis, LoadBasis::table);
+  EXPECT_EQ(screw.sources.back(), k_08_8.source);
+}
+
+TEST(ReducedStrength, TakesATensileLoadOfItsOwn) {
+  const Strength screw = reduced(strength_8_8(58.0), k_08_8, PrintedLoad{newtons(37100), k_table});
+  EXPECT_DOUBLE_EQ(in_newtons(*screw.tensile_load), 37100.0);
+  EXPECT_EQ(screw.sources.back(), k_table);
+}
+
+TEST(ReducedStrength, OfAThreadWithoutAreaHasNoLoads) {
+  const Strength screw = reduced(strength_of(class_8_8(), std::nullopt, {}), k_08_8, {});
+  EXPECT_FALSE(screw.proof_load || screw.yield_load || screw.tensile_load);
+}
+
+// 0.8 · 580 · 38.5 by hand.
+TEST(WeakenedStrength, KeepsAReducedLoadability) {
+  const Strength weak = weakened(reduced(strength_8_8(58.0), k_08_8, {}), square_millimetres(38.5));
+  EXPECT_DOUBLE_EQ(weak.loadability, 0.8);
+  EXPECT_NEAR(in_newtons(*weak.proof_load), 17864.0, 1e-6);
+}
+
+TEST(Strength, KeepsHardnessAndStainlessOfItsClass) {
+  StrengthClass hard = class_8_8();
+  EXPECT_FALSE(strength_of(hard, std::nullopt, {}).hardest_HV);
+  EXPECT_FALSE(strength_of(hard, std::nullopt, {}).stainless);
+  hard.hardest_HV = 320.0;
+  hard.stainless = true;
+  EXPECT_EQ(strength_of(hard, std::nullopt, {}).hardest_HV, 320.0);
+  EXPECT_TRUE(strength_of(hard, std::nullopt, {}).stainless);
 }
 
 TEST(LoadBasisName, IsThatOfTheContract) {

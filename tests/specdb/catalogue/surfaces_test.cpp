@@ -205,6 +205,47 @@ TEST(Locks, SayWhichServeOnce) {
     EXPECT_EQ(find_lock(catalogue, row.name)->single_use, row.single_use) << row.name;
 }
 
+struct HeatRow {
+  const char* name;
+  double degrees_celsius;
+  const char* basis; // part of it
+};
+
+// TM 10-3930-643-20 paragraph 2-12, AC 43.13-1B paragraph 7-64f, scope of ISO 2320:2015; all second-hand.
+constexpr HeatRow k_heat[] = {
+    {"compound-low", 149, "TM 10-3930-643-20, para 2-12"},
+    {"compound-medium", 149, "TM 10-3930-643-20, para 2-12"},
+    {"compound-high", 149, "TM 10-3930-643-20, para 2-12"},
+    {"locking-nut-insert", 121, "para 7-64f"},
+    {"locking-nut-metal", 150, "ISO 2320"},
+};
+
+TEST(Locks, ThatGiveWayInHeatSayWhere) {
+  const Catalogue catalogue;
+  for (const HeatRow& row : k_heat) {
+    const auto found = find_lock(catalogue, row.name);
+    ASSERT_TRUE(found->heat_limit.has_value()) << row.name;
+    EXPECT_EQ(quantity::in_degrees_celsius(*found->heat_limit), row.degrees_celsius) << row.name;
+    EXPECT_THAT(found->heat_limit_basis, HasSubstr(row.basis)) << row.name;
+  }
+}
+
+TEST(Locks, OfShapeHaveNoHeatLimit) {
+  const Catalogue catalogue;
+  for (const char* name : {"none", "tab-washer", "lock-wire", "split-pin", "circlip", "spring-washer", "staked"}) {
+    EXPECT_FALSE(find_lock(catalogue, name)->heat_limit.has_value()) << name;
+    EXPECT_EQ(find_lock(catalogue, name)->heat_limit_basis, "") << name;
+  }
+}
+
+TEST(Surfaces, AreElectroplatedIfZincButNotFlake) {
+  const Catalogue catalogue;
+  for (const Row& row : k_surfaces) {
+    const std::string_view name = row.name;
+    EXPECT_EQ(find_surfaces(catalogue, name)->electroplated, name == "zinc-dry" || name == "zinc-oiled") << name;
+  }
+}
+
 TEST(Locks, AreFoundInAnyCaseAndWithSpaces) {
   const Catalogue catalogue;
   for (const char* text : {"Tab Washer", "TAB-WASHER", "tab_washer"})

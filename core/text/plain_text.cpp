@@ -58,6 +58,21 @@ bool equal_fold(std::string_view one, std::string_view other) {
   return std::ranges::equal(one, other, [](char a, char b) { return lower(a) == lower(b); });
 }
 
+std::u32string letters(std::string_view text) {
+  std::u32string out;
+  while (!text.empty()) {
+    const std::size_t length = sequence_length(text);
+    const auto first = static_cast<unsigned char>(text[0]);
+    // The lead byte of n bytes carries 7 - n bits of the letter, each byte behind it six.
+    char32_t letter = length == 0 ? U'\uFFFD' : length == 1 ? first : first & (0x7FU >> length);
+    for (std::size_t i = 1; i < length; ++i)
+      letter = (letter << 6U) | (static_cast<unsigned char>(text[i]) & 0x3FU);
+    out += letter;
+    text.remove_prefix(std::max<std::size_t>(length, 1));
+  }
+  return out;
+}
+
 std::string plain_spaces(std::string_view text) {
   std::string out;
   bool pending = false;

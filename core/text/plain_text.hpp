@@ -12,6 +12,9 @@ namespace clampwright::text {
 [[nodiscard]] std::string to_lower(std::string_view text);
 [[nodiscard]] bool equal_fold(std::string_view one, std::string_view other);
 
+// The letters (code points) of UTF-8 text; a byte that is not UTF-8 becomes U+FFFD.
+[[nodiscard]] std::u32string letters(std::string_view text);
+
 [[nodiscard]] constexpr bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 // Every kind of space to one ' ' (no-break, thin, narrow and figure spaces come with text copied from a page), and none

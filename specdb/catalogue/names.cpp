@@ -2,12 +2,12 @@
 #include "specdb/catalogue/names.hpp"
 
 #include <algorithm>
-#include <vector>
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
 #include "core/text/plain_text.hpp"
+#include "core/text/slips.hpp"
 
 namespace clampwright::specdb {
 
@@ -29,27 +29,8 @@ std::string class_key(std::string_view name) {
   return key;
 }
 
-std::size_t letters_apart(std::string_view first, std::string_view second) {
-  constexpr std::size_t k_longest = 64;
-  const std::string one = text::to_lower(first.substr(0, k_longest));
-  const std::string other = text::to_lower(second.substr(0, k_longest));
-  std::vector<std::size_t> before_last;
-  std::vector<std::size_t> last(other.size() + 1);
-  for (std::size_t j = 0; j <= other.size(); ++j)
-    last[j] = j;
-  for (std::size_t i = 1; i <= one.size(); ++i) {
-    std::vector<std::size_t> row(other.size() + 1);
-    row[0] = i;
-    for (std::size_t j = 1; j <= other.size(); ++j) {
-      const std::size_t change = one[i - 1] == other[j - 1] ? 0 : 1;
-      row[j] = std::min({last[j] + 1, row[j - 1] + 1, last[j - 1] + change});
-      if (i > 1 && j > 1 && one[i - 1] == other[j - 2] && one[i - 2] == other[j - 1])
-        row[j] = std::min(row[j], before_last[j - 2] + 1);
-    }
-    before_last = std::move(last);
-    last = std::move(row);
-  }
-  return last.back();
+std::size_t letters_apart(std::string_view one, std::string_view other) {
+  return text::slips(text::letters(text::to_lower(one)), text::letters(text::to_lower(other))).whole;
 }
 
 std::string nearest_name(std::string_view given, std::span<const std::string> names) {

@@ -14,10 +14,26 @@
 
 namespace clampwright::cli {
 
+namespace {
+
+// Nothing begins with "plly"; read as: drive pulley
+std::string read_as_line(const specdb::Found& found) {
+  if (found.unknown.empty()) return fmt::format("No joint has all these words; read as: {}", found.read_as);
+  std::string unknown;
+  for (const std::string& word : found.unknown)
+    unknown += fmt::format("{}\"{}\"", unknown.empty() ? "" : " or ", text::quotable(word));
+  return fmt::format("Nothing begins with {}; read as: {}", unknown, found.read_as);
+}
+
+} // namespace
+
 std::string_view FindCommand::summary() const { return "joints of the workshop by words"; }
 std::string_view FindCommand::usage() const { return "find WORDS..."; }
 std::vector<Example> FindCommand::examples() const {
-  return {{"find head nut", "beginnings of words will do"}, {"find M10x1.25", "a thread"}, {"find winch", "a machine"}};
+  return {{"find head nut", "beginnings of words will do"},
+          {"find drive plly", "slips are forgiven"},
+          {"find M10x1.25", "a thread"},
+          {"find winch", "a machine"}};
 }
 
 void FindCommand::declare(CLI::App& app) { declare_words(app); }
@@ -31,11 +47,12 @@ Result<Outcome> FindCommand::run(const Context& context) {
   if (!file) return Refusal(file.error());
   const auto workshop = specdb::Workshop::open(*file);
   if (!workshop) return Refusal(workshop.error());
-  const auto hits = specdb::search(*workshop, words);
+  const specdb::Found found = specdb::search(*workshop, words);
+  const auto& hits = found.hits;
 
   Outcome out;
   Json list = Json::array();
-  report::Section rows{"", {}};
+  report::Section rows{found.read_as.empty() ? "" : read_as_line(found), {}};
   for (const specdb::Hit& hit : hits) {
     list.push_back({{"joint", hit.joint},
                     {"machine", hit.machine},
@@ -47,7 +64,9 @@ Result<Outcome> FindCommand::run(const Context& context) {
                                                 hit.torque_printed.value_or("no torque given"))});
   }
   out.input = std::make_shared<Json>(Json{{"words", words}});
-  out.result = std::make_shared<Json>(Json{{"invented", workshop->is_invented()}, {"hits", std::move(list)}});
+  out.result = std::make_shared<Json>(Json{{"invented", workshop->is_invented()},
+                                           {"read_as", found.read_as.empty() ? Json() : Json(found.read_as)},
+                                           {"hits", std::move(list)}});
   out.document.title = hits.empty() ? fmt::format("Nothing found for \"{}\"", text::quotable(words))
                                     : fmt::format("{} {}", hits.size(), hits.size() == 1 ? "joint" : "joints");
   if (workshop->is_invented()) out.document.banner = "INVENTED, to try the program with.";

@@ -31,15 +31,14 @@ FigureRecord figure_from(const Query& row, int first) {
   return figure;
 }
 
-Refusal no_joint(std::string_view words, std::string message, const std::vector<Hit>& hits) {
+Refusal no_joint(std::string_view words, std::string code, std::string message, const std::vector<Hit>& hits) {
   std::string hint = "`clampwright find WORDS` searches; write the name that it shows, like pump/clutch-hub";
   if (!hits.empty()) {
     hint = "write one of";
     for (const Hit& hit : hits)
       hint += fmt::format("{} {}", &hit == &hits.front() ? "" : ",", hit.joint);
   }
-  return refuse(Trouble::no_such, hits.empty() ? "no-such-joint" : "several-joints", std::move(message), words,
-                std::move(hint));
+  return refuse(Trouble::no_such, std::move(code), std::move(message), words, std::move(hint));
 }
 
 } // namespace
@@ -95,10 +94,13 @@ std::optional<std::string> first_joint(const Workshop& workshop) {
 
 Result<JointRecord> find_joint(const Workshop& workshop, std::string_view words) {
   if (auto joint = joint_of_slug(workshop, text::plain_spaces(words))) return std::move(*joint);
-  const auto hits = search(workshop, words);
+  const Found found = search(workshop, words);
+  const auto& hits = found.hits;
+  // Another joint is never shown in the place of the one that was named: what words may have meant is only suggested.
+  if (hits.empty() || !found.read_as.empty())
+    return no_joint(words, "no-such-joint", "no joint of that name was found", hits);
   if (hits.size() == 1) return *joint_of_slug(workshop, hits.front().joint);
-  if (hits.empty()) return no_joint(words, "no joint of that name was found", hits);
-  return no_joint(words, fmt::format("{} joints fit these words", hits.size()), hits);
+  return no_joint(words, "several-joints", fmt::format("{} joints fit these words", hits.size()), hits);
 }
 
 } // namespace clampwright::specdb

@@ -44,6 +44,7 @@ const std::vector<Recorded> k_recorded{
     {"demo", {"demo"}},
     {"find", {"find", "nut"}},
     {"find-nothing", {"find", "zeppelin"}},
+    {"find-slip", {"find", "drive", "plly"}},
     {"show-hub", {"show", "pump/clutch-hub", "--unit", "lbf.ft"}},
     {"show-head-nuts", {"show", "head", "nuts"}},
     {"show-mounts", {"show", "pump/mounts"}},

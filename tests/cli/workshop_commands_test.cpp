@@ -79,6 +79,27 @@ TEST_F(Demo, AnswersAnEmptySearchWithNoHits) {
   EXPECT_TRUE(json_of(printed)["result"]["hits"].empty());
 }
 
+TEST_F(Demo, SaysInTheSearchWhatWordsWereTakenFor) {
+  const auto result = json_of(run_here({"find", "drive", "plly", "--json"}))["result"];
+  EXPECT_EQ(result["read_as"], "drive pulley");
+  ASSERT_EQ(result["hits"].size(), 1U);
+  EXPECT_EQ(result["hits"][0]["joint"], "winch/pulley-bolt");
+  EXPECT_THAT(run_here({"find", "drive", "plly"}).out,
+              HasSubstr("Nothing begins with \"plly\"; read as: drive pulley"));
+}
+
+TEST_F(Demo, SaysNothingOfTheKindWhereTheWordsAreThere) {
+  EXPECT_TRUE(json_of(run_here({"find", "drive", "pulley", "--json"}))["result"]["read_as"].is_null());
+  EXPECT_TRUE(json_of(run_here({"find", "zeppelin", "--json"}))["result"]["read_as"].is_null());
+}
+
+TEST_F(Demo, SuggestsButNeverShowsTheJointThatWordsMayHaveMeant) {
+  const Printed printed = run_here({"show", "drive", "plly"});
+  EXPECT_EQ(printed.exit, ExitCode::no_such);
+  EXPECT_EQ(printed.out, "");
+  EXPECT_THAT(printed.err, HasSubstr("winch/pulley-bolt"));
+}
+
 TEST_F(Demo, NamesTheCandidatesWhereWordsFitSeveralJoints) {
   const Printed printed = run_here({"show", "pump"});
   EXPECT_EQ(printed.exit, ExitCode::no_such);

@@ -295,10 +295,11 @@ Result<Designation> read_designation(std::string_view text) {
 
 Result<Designation> read_designation_or_size(std::string_view original) {
   constexpr std::size_t k_longest = 60;
-  const std::string text = text::plain_spaces(original.substr(0, k_longest + 1));
-  if (text.empty()) return not_understood("empty", "no thread was given", original, std::string(k_examples));
-  if (text.size() > k_longest || !text::is_printable(text))
+  const std::string text = text::plain_spaces(original.substr(0, k_longest));
+  // Of a longer text only the beginning was looked at: behind the spaces may stand anything.
+  if (original.size() > k_longest || !text::is_printable(text))
     return not_understood("not-understood", "that is too long or not plain text", original, std::string(k_examples));
+  if (text.empty()) return not_understood("empty", "no thread was given", original, std::string(k_examples));
   if (const auto comma = text.find(','); comma != std::string::npos) {
     std::string as_point = text;
     as_point[comma] = '.';

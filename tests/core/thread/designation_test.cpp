@@ -225,4 +225,12 @@ TEST(HandName, IsRightOrLeft) {
   EXPECT_EQ(hand_name(Hand::left), "left");
 }
 
+// Only its beginning used to be looked at: a pitch behind many spaces was lost, and M10x1.25 read as M10.
+TEST(Designation, IsNeverReadFromItsBeginningAlone) {
+  const std::string gap(60, ' ');
+  EXPECT_FALSE(read_designation("M10" + gap + "x1.25"));
+  EXPECT_FALSE(read_designation("M10" + gap));
+  EXPECT_FALSE(read_designation("1/4-20" + gap + "UNJ"));
+}
+
 } // namespace clampwright::thread

@@ -105,6 +105,14 @@ double without_offset(long double value, long double offset) {
   return is_rounding ? 0.0 : static_cast<double>(difference);
 }
 
+// Adds the offset. The lowest temperature that a double of that scale can say is absolute zero, not a hair beside it:
+// -459.67 °F are 0 K.
+long double with_offset(double value, long double offset) {
+  const long double sum = static_cast<long double>(value) + offset;
+  const bool is_rounding = sum < offset * 1.2e-16L && sum > -offset * 1.2e-16L; // half an ULP of a double
+  return is_rounding ? 0.0L : sum;
+}
+
 } // namespace
 
 // The x87 format carries 11 bits more than a double, so the factor, the product and the quotient each lose less than
@@ -114,12 +122,12 @@ double from_si(double in_si, const Unit& unit) {
 }
 
 double to_si(double value, const Unit& unit) {
-  return static_cast<double>((static_cast<long double>(value) + unit.offset) * unit.to_si);
+  return static_cast<double>(with_offset(value, unit.offset) * unit.to_si);
 }
 
 double convert(double value, const Unit& from, const Unit& to) {
   if (&from == &to) return value;
-  return without_offset((static_cast<long double>(value) + from.offset) * from.to_si / to.to_si, to.offset);
+  return without_offset(with_offset(value, from.offset) * from.to_si / to.to_si, to.offset);
 }
 
 } // namespace clampwright::quantity

@@ -83,6 +83,15 @@ TEST(ReadQuantity, NeverTakesMinusZero) {
   EXPECT_FALSE(torque && std::signbit(torque->value));
 }
 
+// Absolute zero can be said on every scale, and is nothing but zero kelvin.
+TEST(ReadQuantity, TakesAbsoluteZeroOnEveryScale) {
+  for (const char* text : {"0K", "-273.15degC", "-459.67degF", "-459.67 °F"}) {
+    const auto read = read_quantity(text);
+    ASSERT_TRUE(read) << text << ": " << read.error().message;
+    EXPECT_EQ(read->si(), 0.0) << text;
+  }
+}
+
 TEST(ReadTorque, IsInNewtonMetres) { EXPECT_DOUBLE_EQ(in_newton_metres(*read_torque("12Nm")), 12.0); }
 
 // 2.5 · 9.80665 by hand.

@@ -10,15 +10,10 @@ namespace {
 
 constexpr char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
-constexpr std::array k_spaces{std::string_view(" "),
-                              std::string_view("\t"),
-                              std::string_view("\xC2\xA0"),
-                              std::string_view("\xE2\x80\x82"),
-                              std::string_view("\xE2\x80\x83"),
-                              std::string_view("\xE2\x80\x87"),
-                              std::string_view("\xE2\x80\x89"),
-                              std::string_view("\xE2\x80\x8A"),
-                              std::string_view("\xE2\x80\xAF")};
+// Unicode's separators of class Zs, and the tab.
+constexpr std::array<std::string_view, 17> k_spaces{" ",      "\t",     "\u00A0", "\u2000", "\u2001", "\u2002",
+                                                    "\u2003", "\u2004", "\u2005", "\u2006", "\u2007", "\u2008",
+                                                    "\u2009", "\u200A", "\u202F", "\u205F", "\u3000"};
 
 // Length of the well-formed UTF-8 sequence at the start of `text`, 0 if there is none.
 std::size_t sequence_length(std::string_view text) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/quantity/read.hpp"
 
+#include <algorithm>
 #include <charconv>
 #include <cmath>
 #include <optional>
@@ -105,12 +106,31 @@ std::string after_number(const std::string& text) {
   return text.substr(leading_decimal(text).size());
 }
 
+// What the readers work on: the spaces plain, and the minus sign of print a '-'.
+std::string tidied(std::string_view original) {
+  constexpr std::string_view k_minus = "−";
+  std::string text = plain_spaces(original.substr(0, k_longest_text));
+  if (text.starts_with(k_minus)) text.replace(0, k_minus.size(), "-");
+  return text;
+}
+
+// Nothing may be read of a text of which only the beginning was looked at.
+std::optional<Refusal> refuse_length(std::string_view original, std::string hint) {
+  if (original.size() <= k_longest_text) return std::nullopt;
+  return not_understood("too-long", fmt::format("the text has {} characters", original.size()), original,
+                        std::move(hint));
+}
+
+// Zero, or of a size that can be meant.
+bool is_in_range(double value) {
+  const double size = std::abs(value);
+  return size <= k_largest && (size >= k_smallest || !(size > 0));
+}
+
 // Refuses what no reading could make sense of, before any number is looked for.
 std::optional<Refusal> refuse_at_sight(std::string_view text, std::string_view original, std::optional<Kind> wanted) {
+  if (auto refusal = refuse_length(original, example(wanted))) return refusal;
   if (text.empty()) return not_understood("empty", "nothing was given", original, example(wanted));
-  if (original.size() > k_longest_text)
-    return not_understood("too-long", fmt::format("the text has {} characters", original.size()), original,
-                          example(wanted));
   if (!is_printable(text))
     return not_understood("not-plain-text", "the text holds control characters or is not UTF-8", original,
                           example(wanted));
@@ -139,7 +159,7 @@ std::optional<Refusal> refuse_at_sight(std::string_view text, std::string_view o
     return not_understood("not-finite", "that is not a finite number", original, example(wanted));
   if (unsigned_text.starts_with("0x"))
     return not_understood("hexadecimal", "hexadecimal numbers are not read", original, example(wanted));
-  if (!unsigned_text.empty() && static_cast<unsigned char>(unsigned_text[0]) >= 0x80)
+  if (!unsigned_text.empty() && static_cast<unsigned char>(unsigned_text[0]) >= 0x80 && !unsigned_text.starts_with("−"))
     return not_understood("foreign-digits", "only the digits 0 to 9 are read, and fractions as 1/4", original,
                           example(wanted));
   return std::nullopt;
@@ -159,22 +179,26 @@ Result<Scanned> scan_number(std::string_view text, std::string_view original, st
   return Scanned{*value, number, text.substr(number.size())};
 }
 
-// What follows the number is not a unit but more number: "12.5.3", "20-25 Nm", "25±5", "1_000", "5 ¼".
+// "¼" to "¾" and the rarer "⅐" to "⅞".
+bool begins_with_fraction_character(std::string_view text) {
+  if (text.starts_with("¼") || text.starts_with("½") || text.starts_with("¾")) return true;
+  return text.size() >= 3 && text.substr(0, 3) >= "⅐" && text.substr(0, 3) <= "⅞";
+}
+
+// What follows the number is not a unit but more number: "12.5.3", "20-25 Nm", "25±5", "1_000", "1’000", "5 ¼", "10^3".
 bool continues_number(std::string_view rest) {
+  if (rest.starts_with(' ')) rest.remove_prefix(1);
   if (rest.empty()) return false;
-  std::string_view next = rest;
-  if (next[0] == ' ') next.remove_prefix(1);
-  if (next.empty()) return false;
-  if (next.starts_with("±") || next.starts_with("¼") || next.starts_with("½") || next.starts_with("¾")) return true;
-  if (is_digit(next[0]) || next[0] == '_' || next[0] == '\'' || next[0] == '+' || next[0] == ';') return true;
-  if (next[0] == '/') return next.size() > 1 && (is_digit(next[1]) || next[1] == ' ');
-  if (next[0] == '.' || next[0] == '-') {
-    next.remove_prefix(1);
-    while (!next.empty() && (next[0] == '.' || next[0] == ' '))
-      next.remove_prefix(1);
-    return !next.empty() && is_digit(next[0]);
-  }
-  return next.starts_with("–") || next.starts_with("to ") || next.starts_with("x ") || next.starts_with("×");
+  if (rest.starts_with("±") || begins_with_fraction_character(rest)) return true;
+  if (is_digit(rest[0]) || rest[0] == '_' || rest[0] == '\'' || rest[0] == '+' || rest[0] == ';') return true;
+  if (rest.starts_with("/ ")) return true;
+  if (rest[0] == '.') return true; // the number has had its point: "5..", "5.5."
+  if (rest.starts_with("–") || rest.starts_with("to ") || rest.starts_with("x ") || rest.starts_with("×")) return true;
+  // Whatever signs stand between, a digit behind them begins another number.
+  if (rest[0] == 'x') rest.remove_prefix(1);
+  const auto is_letter = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); };
+  const auto next = std::ranges::find_if(rest, [&](char c) { return is_digit(c) || is_letter(c); });
+  return next != rest.end() && is_digit(*next);
 }
 
 std::string range_text(const Reading& reading) { return fmt::format("{:.6g} {}", reading.value, reading.unit->name); }
@@ -189,16 +213,14 @@ std::optional<Refusal> refuse_range(const Reading& reading, std::string_view ori
   if (kind == Kind::temperature && reading.si() < 0)
     return not_understood("out-of-range", fmt::format("{} lies below absolute zero", range_text(reading)), original,
                           example(kind));
-  const double size = std::abs(reading.value);
-  if (size > k_largest || (size > 0 && size < k_smallest))
+  if (!is_in_range(reading.value))
     return not_understood("out-of-range", fmt::format("{} is beyond anything that can be meant", range_text(reading)),
                           original, example(kind));
   return std::nullopt;
 }
 
 Result<Reading> read(std::string_view original, std::optional<Kind> wanted) {
-  std::string text = plain_spaces(original.substr(0, k_longest_text));
-  if (text.starts_with("−")) text.replace(0, std::string_view("−").size(), "-"); // the minus sign of print
+  const std::string text = tidied(original);
   const auto scanned = scan_number(text, original, wanted);
   if (!scanned) return Refusal(scanned.error());
   if (continues_number(scanned->rest))
@@ -241,6 +263,24 @@ Result<Reading> read(std::string_view original, std::optional<Kind> wanted) {
   return reading;
 }
 
+// `original`, tidied to `text`, is one number and nothing else.
+Result<double> plain_number(std::string_view text, std::string_view original, std::string_view like) {
+  const std::string hint = fmt::format("write a plain number, like {}", like);
+  if (auto refusal = refuse_at_sight(text, original, std::nullopt)) {
+    Problem problem = refusal->value();
+    problem.hint = hint;
+    return Refusal(std::move(problem));
+  }
+  const std::string_view number = leading_decimal(text);
+  if (number.empty() || number.size() < text.size())
+    return not_understood("not-a-number", "a plain number is wanted", original, hint);
+  const auto value = to_double(number);
+  if (!value || !is_in_range(*value))
+    return not_understood("out-of-range", fmt::format("the number {} is too large or too small", quotable(number)),
+                          original, hint);
+  return *value + 0.0; // the sum turns a minus zero into zero
+}
+
 } // namespace
 
 Result<Reading> read_quantity(std::string_view text) { return read(text, std::nullopt); }
@@ -264,43 +304,27 @@ Result<Length> read_length(std::string_view text) {
   return metres(length);
 }
 
-Result<double> read_number(std::string_view original) {
-  const std::string text = plain_spaces(original.substr(0, k_longest_text));
-  if (auto refusal = refuse_at_sight(text, original, Kind::torque)) {
-    Problem problem = refusal->value();
-    problem.hint = "write a plain number, like 0.12";
-    return Refusal(std::move(problem));
-  }
-  const std::string_view number = leading_decimal(text);
-  const auto value = number.size() == text.size() && !number.empty() ? to_double(number) : std::nullopt;
-  if (!value) return not_understood("not-a-number", "a plain number is wanted", original, "write it like 0.12");
-  return *value;
-}
+Result<double> read_number(std::string_view original) { return plain_number(tidied(original), original, "0.12"); }
 
 Result<double> read_share(std::string_view original) {
-  std::string text = plain_spaces(original.substr(0, k_longest_text));
+  std::string text = tidied(original);
   const bool percent = text.ends_with('%');
   if (percent) {
     text.pop_back();
     if (text.ends_with(' ')) text.pop_back();
   }
-  const auto number = read_number(text);
-  const std::string hint = "write a share of one, like 0.75 or 75%";
-  if (!number) {
-    Problem problem = number.error();
-    problem.input = quotable(original);
-    problem.hint = hint;
-    return Refusal(std::move(problem));
-  }
-  if (*number < 0 || *number > k_largest)
+  const auto number = plain_number(text, original, "0.75 or 75%");
+  if (!number) return number;
+  if (*number < 0)
     return not_understood("out-of-range", fmt::format("{:.6g} was understood; a share is not negative", *number),
-                          original, hint);
+                          original, "write a share of one, like 0.75 or 75%");
   return percent ? *number / 100.0 : *number;
 }
 
 Result<LengthPair> read_length_pair(std::string_view original) {
   const std::string text = plain_spaces(original.substr(0, k_longest_text));
   const std::string hint = "write outer by inner diameter, like 24x13mm";
+  if (auto refusal = refuse_length(original, hint)) return *refusal;
   std::size_t at = text.find("×");
   std::size_t width = 2;
   if (at == std::string::npos) at = text.find_first_of("xX"), width = 1;

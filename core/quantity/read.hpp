@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The one reader of quantities. Nothing is guessed: a bare number, a unit of the wrong kind, a comma (both readings are
-// spelled out), a second value, text that trails, `nan`, `inf`, hexadecimal or digits other than 0–9 are refused, with
+// spelled out), a second value, text that trails or goes on and on, `nan`, `inf`, hexadecimal or digits other than 0–9
+// are refused, with
 // what was understood and an example of a good entry. The locale is never asked.
 #pragma once
 
@@ -34,7 +35,8 @@ struct Reading {
 // Greater than zero.
 [[nodiscard]] Result<Length> read_length(std::string_view text);
 
-// A plain number without a unit, of any sign: a coefficient. "0.12"
+// A plain number without a unit, of any sign: a coefficient. "0.12" Nothing but zero is smaller than 1e-12 or larger
+// than 1e12.
 [[nodiscard]] Result<double> read_number(std::string_view text);
 
 // A share of one: "0.75" or "75%". Not negative.

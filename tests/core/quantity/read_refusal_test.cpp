@@ -41,6 +41,9 @@ constexpr Row k_torques_refused[] = {
     {"24/2Nm",          "fraction"},       {"MN.m",            "not-a-number"},   {"Nm",             "not-a-number"},
     {"Nm24",            "not-a-number"},   {"about 24Nm",      "not-a-number"},   {"-",              "not-a-number"},
     {"=24Nm",           "not-a-number"},   {".Nm",             "not-a-number"},   {"e5Nm",           "not-a-number"},
+    {"5..Nm",           "second-value"},   {"5.5.Nm",          "second-value"},   {"1’000Nm",        "second-value"},
+    {"12:30Nm",         "second-value"},   {"10^3Nm",          "second-value"},   {"24x13Nm",        "second-value"},
+    {"5⅛Nm",           "second-value"},   {"12；5Nm",         "second-value"},   {"1*2Nm",          "second-value"},
     {"24MN.m",          "ambiguous-unit"}, {"24mN",            "ambiguous-unit"}, {"24 mPa",         "ambiguous-unit"},
     {"24Mm",            "ambiguous-unit"}, {"24foo",           "unknown-unit"},   {"24N.m2",         "unknown-unit"},
     {"24 N/m",          "unknown-unit"},   {"24 Nm/",          "unknown-unit"},   {"2４Nm",          "unknown-unit"},
@@ -59,6 +62,8 @@ struct KindRow {
 constexpr KindRow k_below_nothing[] = {
     {Kind::force,       "-1N"},        {Kind::stress, "-1MPa"}, {Kind::length,      "-1mm"},
     {Kind::time,        "-1h"},        {Kind::speed,  "-1rpm"}, {Kind::temperature, "-273.16degC"},
+    {Kind::temperature, "-1e-12K"},    {Kind::temperature, "-273.1500000000001degC"},
+    {Kind::temperature, "-459.6700000000001degF"},
     {Kind::temperature, "-459.68degF"}, {Kind::torque, "-1Nm"}, {Kind::temperature, "-0.1K"},
 };
 // clang-format on
@@ -141,6 +146,17 @@ TEST(RefusedText, OfTwoHundredAndOneCharactersIsTooLong) {
   std::string text("24Nm");
   text.append(197, ' ');
   EXPECT_EQ(refusal(text).code, "too-long");
+}
+
+// Of a long text only the beginning used to be looked at: "75 … %" was a share of 75, "24x … 13mm" ended in metres.
+TEST(RefusedText, IsNeverReadFromItsBeginningAlone) {
+  const std::string gap(194, ' ');
+  EXPECT_EQ(problem_of(read_share("75" + gap + "    %")).code, "too-long");
+  EXPECT_EQ(problem_of(read_share("0." + std::string(200, '0') + "5")).code, "too-long");
+  EXPECT_EQ(problem_of(read_number(gap + "    " + "12.5")).code, "too-long");
+  EXPECT_EQ(problem_of(read_length_pair("24x" + gap + "  13mm")).code, "too-long");
+  EXPECT_EQ(problem_of(read_length_pair("24x13mm" + gap)).code, "too-long");
+  EXPECT_EQ(refusal(gap + gap + "24Nm").code, "too-long");
 }
 
 TEST(RefusedText, IsQuotedInAFewWords) { EXPECT_LE(refusal(std::string(5000, '9')).input.size(), 63U); }

@@ -107,6 +107,7 @@ TEST(ReadLength, RefusesNothing) {
 }
 
 TEST(ReadNumber, TakesPlainNumbers) {
+  EXPECT_DOUBLE_EQ(*read_number("−3"), -3.0); // the minus sign of print
   EXPECT_DOUBLE_EQ(*read_number("0.12"), 0.12);
   EXPECT_DOUBLE_EQ(*read_number(" .12 "), 0.12);
   EXPECT_DOUBLE_EQ(*read_number("-3"), -3.0);
@@ -117,6 +118,18 @@ TEST(ReadNumber, RefusesWhatIsNoPlainNumber) {
   for (const char* text : {"", " ", "0,12", "0.12Nm", "0.1 0.2", "nan", "inf", "-inf", "0x1p3", "0.1.2", "1/4", "75%",
                            "١", "1e", "e1", "--1", "1e999", "+-1"})
     EXPECT_FALSE(read_number(text)) << text;
+}
+
+TEST(ReadNumber, NeverTakesMinusZero) {
+  for (const char* text : {"-0", "-0.0", "-0e5"}) {
+    EXPECT_FALSE(std::signbit(read_number(text).value())) << text;
+    EXPECT_FALSE(std::signbit(read_share(text).value())) << text;
+  }
+}
+
+TEST(ReadNumber, RefusesWhatCannotBeMeant) {
+  for (const char* text : {"1e13", "-1e13", "1e-13", "5e-324", "1e308", "1e999", "1e-400"})
+    EXPECT_EQ(problem_of(read_number(text)).code, "out-of-range") << text;
 }
 
 TEST(ReadShare, TakesAShareOfOne) {

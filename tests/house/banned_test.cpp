@@ -57,6 +57,8 @@ struct Exception {
 constexpr std::array k_exceptions{
     Exception{"tests/main.cpp", "setlocale", "the suite takes the locale of the environment on purpose"},
     Exception{"tests/main.cpp", "locale::global", "the suite takes the locale of the environment on purpose"},
+    Exception{"tests/core/forced_locale.hpp", "setlocale", "puts a locale in force for one test"},
+    Exception{"tests/core/forced_locale.hpp", "locale::global", "puts a locale in force for one test"},
     Exception{"tests/house/locale_test.cpp", "setlocale", "asks which locale is in force"},
 };
 

@@ -61,7 +61,9 @@ TEST(Process, KeepsTheWorkshopToItsOwner) {
 
 TEST(Process, GivesTheSameAnswerInEveryLocale) {
   const std::string c = shell("LC_ALL=C \"$clampwright\" clamp M10 --class 8.8 --torque 45.5Nm --json").out;
-  EXPECT_EQ(shell("LC_ALL=de_DE.UTF-8 \"$clampwright\" clamp M10 --class 8.8 --torque 45.5Nm --json").out, c);
+  const std::string german = "export LOCPATH='" CLAMPWRIGHT_BUILD_DIR "/tests/locales' LC_ALL=de_DE.UTF-8; ";
+  EXPECT_EQ(shell(german + "locale decimal_point").out, ",\n"); // else it would prove nothing
+  EXPECT_EQ(shell(german + "\"$clampwright\" clamp M10 --class 8.8 --torque 45.5Nm --json").out, c);
   EXPECT_THAT(c, HasSubstr("45.5"));
 }
 

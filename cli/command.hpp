@@ -5,6 +5,7 @@
 // registry.cpp.
 #pragma once
 
+#include <chrono>
 #include <filesystem>
 #include <memory>
 #include <optional>
@@ -35,6 +36,7 @@ struct Context {
   quantity::DisplayUnits units;
   const quantity::Unit* unit = nullptr; // as given with --unit
   std::filesystem::path workshop;       // the file to use, whether it exists or not; empty where no place is known
+  std::chrono::year_month_day today{};
 };
 
 // An answer, ready for either writer. `input` and `result` are the JSON members of those names; `document` is the same

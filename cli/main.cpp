@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <cerrno>
+#include <chrono>
 #include <cstdlib>
 #include <cstring>
+#include <ctime>
 #include <exception>
 #include <new>
 #include <string>
@@ -12,7 +14,6 @@
 #include <unistd.h>
 
 #include "cli/program.hpp"
-#include "specdb/sql/error.hpp"
 
 namespace {
 
@@ -65,11 +66,19 @@ bool write_all(int descriptor, std::string_view text) {
   return true;
 }
 
+// The day on the workshop's calendar, by local time.
+std::chrono::year_month_day today() {
+  const std::time_t now = std::time(nullptr);
+  std::tm local{};
+  if (::localtime_r(&now, &local) == nullptr) return {};
+  return std::chrono::year_month_day{std::chrono::year(local.tm_year + 1900),
+                                     std::chrono::month(static_cast<unsigned>(local.tm_mon + 1)),
+                                     std::chrono::day(static_cast<unsigned>(local.tm_mday))};
+}
+
 Printed answer(const std::vector<std::string>& arguments, const Environment& environment) {
   try {
     return clampwright::cli::run(arguments, environment);
-  } catch (const clampwright::specdb::DatabaseError& error) {
-    return clampwright::cli::failure(arguments, clampwright::cli::exit_code_of(error.trouble()), error.what());
   } catch (const std::exception& error) {
     return clampwright::cli::failure(arguments, ExitCode::internal, error.what());
   }
@@ -80,7 +89,7 @@ Printed answer(const std::vector<std::string>& arguments, const Environment& env
 int main(int argc, char** argv) {
   hold_standard_streams();
   const std::vector<std::string> arguments(argv + (argc > 0 ? 1 : 0), argv + argc);
-  const Environment environment{variable("XDG_DATA_HOME"), variable("HOME"), speaks_utf8(), terminal_width()};
+  const Environment environment{variable("XDG_DATA_HOME"), variable("HOME"), speaks_utf8(), terminal_width(), today()};
   const Printed printed = answer(arguments, environment);
   // The answer first: what is said about it may be lost, the answer may not.
   if (!write_all(STDOUT_FILENO, printed.out) || ::close(STDOUT_FILENO) != 0) {

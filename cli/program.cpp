@@ -15,6 +15,7 @@
 #include "core/report/tightening_report.hpp"
 #include "core/text/plain_text.hpp"
 #include "specdb/catalogue/names.hpp"
+#include "specdb/sql/error.hpp"
 
 namespace clampwright::cli {
 
@@ -46,6 +47,25 @@ Printed problem_printed(const Problem& problem, const std::optional<std::string>
   return printed;
 }
 
+// What went wrong in the middle of an answer. The reference tables are part of the program, so where they are not at
+// fault it is the workshop file.
+Problem problem_of(const specdb::DatabaseError& error, const std::filesystem::path& workshop) {
+  const auto about = [&](const char* code, const char* what, const char* hint) {
+    return Problem{
+        error.trouble(), code, fmt::format("{}: {}", what, error.what()), text::quotable(workshop.string()), hint, {}};
+  };
+  switch (error.trouble()) {
+  case Trouble::not_understood:
+    return about("damaged", "the workshop file is damaged", "restore it from a backup; it was left as it is");
+  case Trouble::busy:
+    return about("busy", "another program is writing the workshop file", "try again in a moment");
+  case Trouble::input_output:
+    return about("input-output", "the workshop file cannot be read or written", "look after the disk it is on");
+  default:
+    return {error.trouble(), "internal", text::quotable(error.what()), {}, "please report this", {}};
+  }
+}
+
 Problem unknown_command(const std::string& given) {
   std::vector<std::string> names;
   for (const auto& command : make_commands())
@@ -71,6 +91,7 @@ std::optional<std::filesystem::path> default_workshop(const Environment& environ
 
 Result<Context> context_from(const GlobalOptions& globals, const Environment& environment) {
   Context context;
+  context.today = environment.today;
   if (globals.units) {
     if (text::equal_fold(*globals.units, "imperial"))
       context.units = quantity::DisplayUnits::imperial();
@@ -173,9 +194,13 @@ Printed run(const std::vector<std::string>& arguments, const Environment& enviro
   if (!globals) return refuse(globals.error());
   const auto context = context_from(*globals, environment);
   if (!context) return refuse(context.error());
-  auto outcome = (*command)->run(*context);
-  if (!outcome) return refuse(outcome.error());
-  return outcome_printed(std::move(*outcome), *look.command, *globals, environment);
+  try {
+    auto outcome = (*command)->run(*context);
+    if (!outcome) return refuse(outcome.error());
+    return outcome_printed(std::move(*outcome), *look.command, *globals, environment);
+  } catch (const specdb::DatabaseError& error) {
+    return refuse(problem_of(error, context->workshop));
+  }
 }
 
 Printed failure(const std::vector<std::string>& arguments, ExitCode exit, const std::string& what) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <chrono>
 #include <optional>
 #include <string>
 #include <vector>
@@ -15,6 +16,7 @@ struct Environment {
   std::optional<std::string> home;
   bool utf8 = false; // the terminal's character set, by LC_ALL, LC_CTYPE, LANG
   int width = 80;
+  std::chrono::year_month_day today{};
 };
 
 // What is to be written, and the code to end with. `out` is the answer alone, `err` messages and hints.

@@ -7,6 +7,7 @@
 #include "cli/commands/show_command.hpp"
 #include "cli/commands/thread_command.hpp"
 #include "cli/commands/torque_command.hpp"
+#include "cli/commands/vet_command.hpp"
 
 namespace clampwright::cli {
 
@@ -19,6 +20,7 @@ std::vector<std::unique_ptr<Command>> make_commands() {
   commands.push_back(std::make_unique<DemoCommand>());
   commands.push_back(std::make_unique<FindCommand>());
   commands.push_back(std::make_unique<ShowCommand>());
+  commands.push_back(std::make_unique<VetCommand>());
   return commands;
 }
 

@@ -28,7 +28,9 @@ void CaseOptions::declare(CLI::App& app) {
   app.add_option("--kind", q.kind, "bolt, hub, plug, stud-set or union; bolt if not said")->type_name("KIND");
   app.add_option("--wrench-accuracy", q.wrench_accuracy, "4%; ISO 6789 if not said")->type_name("X");
   app.add_option("--running-torque", q.running_torque, "running (prevailing) torque of a locking nut")->type_name("Q");
-  app.add_option("--lock", q.lock, "how the joint is locked")->type_name("NAME");
+  app.add_option("--lock", q.locks, "how the joint is locked; may be given again")
+      ->type_name("NAME")
+      ->allow_extra_args(false);
   app.add_option("--shank", q.shank, "waisted shank's diameter")->type_name("Q");
   app.add_option("--bore", q.bore, "hollow bolt's bore")->type_name("Q");
 }
@@ -54,7 +56,7 @@ Json CaseOptions::echo() const {
   put("kind", q.kind);
   put("wrench_accuracy", q.wrench_accuracy);
   put("running_torque", q.running_torque);
-  put("lock", q.lock);
+  if (!q.locks.empty()) input["lock"] = fmt::format("{}", fmt::join(q.locks, " + "));
   put("shank", q.shank);
   put("bore", q.bore);
   return input;

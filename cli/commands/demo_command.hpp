@@ -14,6 +14,9 @@ class DemoCommand : public Command {
   [[nodiscard]] std::vector<Example> examples() const override;
   void declare(CLI::App& app) override;
   [[nodiscard]] Result<Outcome> run(const Context& context) override;
+
+ private:
+  [[nodiscard]] Result<Outcome> made_or_shown(const Context& context) const;
 };
 
 } // namespace clampwright::cli

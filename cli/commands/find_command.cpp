@@ -75,6 +75,7 @@ Result<Outcome> FindCommand::run(const Context& context) {
     out.document.has_foot = true;
   }
   if (!rows.rows.empty()) out.document.sections.push_back(std::move(rows));
+  if (!workshop->note().empty()) out.hints.push_back(workshop->note());
   if (hits.empty()) out.hints.emplace_back("fewer or shorter words find more; a thread is written like M10x1.25");
   return out;
 }

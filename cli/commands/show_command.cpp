@@ -9,18 +9,26 @@
 #include "cli/json/joint_json.hpp"
 #include "specdb/question/joint_answer.hpp"
 #include "specdb/workshop/joints.hpp"
+#include "specdb/workshop/wrenches.hpp"
 
 namespace clampwright::cli {
 
 std::string_view ShowCommand::summary() const { return "one joint at a glance"; }
-std::string_view ShowCommand::usage() const { return "show JOINT"; }
+std::string_view ShowCommand::usage() const { return "show JOINT [--wrench NAME] [--as-fitted SURFACES]"; }
 std::vector<Example> ShowCommand::examples() const {
   return {{"show pump/clutch-hub", "by its name"},
           {"show head nuts", "by words that fit one joint"},
-          {"show pump/clutch-hub --unit lbf.ft", "in the unit of your wrench"}};
+          {"show pump/clutch-hub --unit lbf.ft", "in the unit of your wrench"},
+          {"show pump/head-nuts --wrench A", "with a wrench of the workshop: its setting, or why not"},
+          {"show exhaust nuts --as-fitted anti-seize", "on other surfaces than the figure is for"}};
 }
 
-void ShowCommand::declare(CLI::App& app) { declare_words(app); }
+void ShowCommand::declare(CLI::App& app) {
+  app.add_option("--wrench", wrench_, "a torque wrench of the workshop")->type_name("NAME");
+  app.add_option("--as-fitted", as_fitted_, "surfaces on the bench, where they are not the figure's")
+      ->type_name("SURFACES");
+  declare_words(app);
+}
 
 Result<Outcome> ShowCommand::run(const Context& context) {
   if (words_.empty())
@@ -33,11 +41,21 @@ Result<Outcome> ShowCommand::run(const Context& context) {
   if (!workshop) return Refusal(workshop.error());
   const auto joint = specdb::find_joint(*workshop, words);
   if (!joint) return Refusal(joint.error());
+  specdb::JointRequest request{{}, as_fitted_, context.today};
+  if (wrench_) {
+    auto wrench = specdb::find_wrench(*workshop, *wrench_);
+    if (!wrench) return in_field(wrench.error(), "--wrench");
+    request.wrench = std::move(*wrench);
+  }
   const specdb::Catalogue catalogue;
-  const auto answer = specdb::answer_for(catalogue, *joint);
+  const auto answer = specdb::answer_for(catalogue, *joint, request);
   if (!answer) return Refusal(answer.error());
   Outcome out = joint_outcome(*answer, context, workshop->is_invented());
-  out.input = std::make_shared<Json>(Json{{"joint", words}});
+  Json input{{"joint", words}};
+  if (wrench_) input["wrench"] = *wrench_;
+  if (as_fitted_) input["as_fitted"] = *as_fitted_;
+  out.input = std::make_shared<Json>(std::move(input));
+  if (!workshop->note().empty()) out.hints.push_back(workshop->note());
   return out;
 }
 

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
+#include <string>
+
 #include "cli/command.hpp"
 
 namespace clampwright::cli {
@@ -14,6 +17,10 @@ class ShowCommand : public Command {
   [[nodiscard]] std::vector<Example> examples() const override;
   void declare(CLI::App& app) override;
   [[nodiscard]] Result<Outcome> run(const Context& context) override;
+
+ private:
+  std::optional<std::string> wrench_;
+  std::optional<std::string> as_fitted_;
 };
 
 } // namespace clampwright::cli

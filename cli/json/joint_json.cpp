@@ -14,51 +14,180 @@ namespace clampwright::cli {
 
 namespace {
 
-Json torque_json(const specdb::JointAnswer& answer) {
-  const specdb::FigureRecord& figure = answer.joint.figure;
-  const auto newton_metres = [](const std::optional<quantity::Torque>& t) {
-    return t ? Json(quantity::in_newton_metres(*t)) : Json(nullptr);
-  };
+Json newton_metres(const std::optional<quantity::Torque>& torque) {
+  return torque ? Json(quantity::in_newton_metres(*torque)) : Json(nullptr);
+}
+
+Json torque_json(const specdb::FigureAnswer& answer) {
+  const specdb::FigureRecord& figure = answer.figure;
   return {{"printed", figure.printed},
           {"value", number_or_null(figure.value)},
           {"unit", text_or_null(figure.unit)},
           {"tolerance", text_or_null(figure.tolerance)},
+          {"method", figure.method},
           {"angle_deg", number_or_null(figure.angle_deg)},
           {"low_N_m", newton_metres(answer.low)},
           {"nominal_N_m", newton_metres(answer.torque)},
           {"high_N_m", newton_metres(answer.high)},
+          {"set_N_m", newton_metres(answer.set)},
           {"reading", text_or_null(figure.reading)}};
+}
+
+Json unit_fits_json(const std::vector<tightening::UnitFit>& fits) {
+  Json list = Json::array();
+  for (const tightening::UnitFit& fit : fits)
+    list.push_back({{"unit", fit.unit->name},
+                    {"torque_N_m", quantity::in_newton_metres(fit.torque)},
+                    {"likely_use_of_proof", fit.likely}});
+  return list;
+}
+
+Json passes_json(const specdb::FigureRecord& figure) {
+  Json list = Json::array();
+  if (!figure.unit) return list;
+  for (const double pass : figure.passes)
+    list.push_back(quantity::to_si(pass, quantity::unit_named(*figure.unit)));
+  return list;
+}
+
+Json rechecks_json(const std::vector<specdb::RecheckRecord>& rechecks) {
+  Json list = Json::array();
+  for (const specdb::RecheckRecord& recheck : rechecks)
+    list.push_back({{"words", recheck.words},
+                    {"after_h", number_or_null(recheck.hours)},
+                    {"after_d", number_or_null(recheck.days)},
+                    {"event", text_or_null(recheck.event)}});
+  return list;
+}
+
+// One text, as the contract has it; the rules behind it stand in `rechecks`.
+Json recheck_text(const std::vector<specdb::RecheckRecord>& rechecks) {
+  if (rechecks.empty()) return nullptr;
+  std::string words;
+  for (const specdb::RecheckRecord& recheck : rechecks)
+    words += (words.empty() ? "" : "; ") + recheck.words;
+  return words;
+}
+
+Json neighbours_json(const std::vector<specdb::NeighbourRecord>& neighbours) {
+  Json list = Json::array();
+  for (const specdb::NeighbourRecord& neighbour : neighbours)
+    list.push_back({{"name", neighbour.name},
+                    {"bears_degC", number_or_null(neighbour.bears_degC)},
+                    {"runs_at_degC", number_or_null(neighbour.runs_at_degC)}});
+  return list;
+}
+
+// Everything that belongs to the figure rather than to the joint.
+Json figure_json(const specdb::FigureAnswer& answer, const specdb::ThreadEntry& thread) {
+  const specdb::FigureRecord& figure = answer.figure;
+  return {{"torque", torque_json(answer)},
+          {"surfaces", figure.surfaces},
+          {"friction", text_or_null(figure.friction)},
+          {"condition", text_or_null(figure.condition)},
+          {"temperature", text_or_null(figure.temperature)},
+          {"sequence", text_or_null(figure.sequence)},
+          {"passes_N_m", passes_json(figure)},
+          {"recheck", recheck_text(figure.recheck)},
+          {"rechecks", rechecks_json(figure.recheck)},
+          {"reuse", text_or_null(figure.reuse)},
+          {"source", source_json(figure.source)},
+          {"status", figure.status},
+          {"unit_fits", unit_fits_json(answer.unit_fits)},
+          {"clamp", answer.clamp ? clamp_json(*answer.clamp, thread) : Json(nullptr)}};
+}
+
+Json beside_json(const specdb::JointAnswer& answer) {
+  Json list = Json::array();
+  for (const specdb::FigureAnswer& figure : answer.beside)
+    list.push_back(figure_json(figure, answer.thread));
+  return list;
+}
+
+Json superseded_json(const std::vector<specdb::FigureRecord>& figures) {
+  Json list = Json::array();
+  for (const specdb::FigureRecord& figure : figures)
+    list.push_back({{"printed", figure.printed},
+                    {"value", number_or_null(figure.value)},
+                    {"unit", text_or_null(figure.unit)},
+                    {"source", source_json(figure.source)},
+                    {"status", figure.status}});
+  return list;
+}
+
+Json as_fitted_json(const specdb::JointAnswer& answer) {
+  if (!answer.as_fitted) return nullptr;
+  const specdb::AsFitted& fitted = *answer.as_fitted;
+  Json rivals = Json::array();
+  for (const specdb::RivalReduction& rival : fitted.rivals)
+    rivals.push_back({{"rule", rival.published.rule},
+                      {"factor", rival.published.factor},
+                      {"torque_N_m", quantity::in_newton_metres(rival.torque)},
+                      {"source", source_json(rival.published.source)}});
+  const auto clamp = [&](const std::optional<tightening::ClampAnswer>& at) {
+    return at ? clamp_json(*at, answer.thread) : Json(nullptr);
+  };
+  return {{"surfaces", fitted.surfaces},
+          {"differs", fitted.differs},
+          {"factor", number_or_null(fitted.factor)},
+          {"torque_N_m", newton_metres(fitted.torque)},
+          {"no_correction_because",
+           fitted.no_correction_because.empty() ? Json(nullptr) : Json(fitted.no_correction_because)},
+          {"published", std::move(rivals)},
+          {"clamp_at_figure", clamp(fitted.clamp_at_figure)},
+          {"clamp", clamp(fitted.clamp)}};
+}
+
+Json wrench_json(const specdb::JointAnswer& answer) {
+  if (!answer.wrench) return nullptr;
+  const tightening::Wrench& wrench = answer.wrench->wrench;
+  const auto in_si = [&](double mark) { return quantity::to_si(mark, *wrench.unit); };
+  const auto& setting = answer.wrench->setting.setting;
+  return {{"name", wrench.name},
+          {"low_N_m", in_si(wrench.low)},
+          {"high_N_m", in_si(wrench.high)},
+          {"unit", wrench.unit->name},
+          {"accuracy", wrench.accuracy.share},
+          {"setting", number_or_null(setting)},
+          {"setting_N_m", setting ? Json(in_si(*setting)) : Json(nullptr)},
+          {"no_setting_because",
+           answer.not_to_be_used_because.empty() ? Json(nullptr) : Json(answer.not_to_be_used_because)},
+          {"suitable", answer.wrench->setting.suitable}};
 }
 
 } // namespace
 
 Json joint_json(const specdb::JointAnswer& answer, bool invented) {
   const specdb::JointRecord& joint = answer.joint;
-  const specdb::FigureRecord& figure = joint.figure;
-  return {{"joint", joint.slug},
-          {"machine", joint.machine},
-          {"assembly", joint.assembly},
-          {"name", joint.name},
-          {"invented", invented},
-          {"kind", joint.kind},
-          {"count", joint.quantity},
-          {"thread", thread::write_designation(answer.thread.thread)},
-          {"class", joint.strength_class},
-          {"seat", text_or_null(joint.seat)},
-          {"torque", torque_json(answer)},
-          {"turn_to_tighten", thread::turn_name(answer.tighten)},
-          {"turn_to_undo", thread::turn_name(answer.undo)},
-          {"seen_from", joint.seen_from},
-          {"holding", text_or_null(joint.holding)},
-          {"surfaces", figure.surfaces},
-          {"condition", text_or_null(figure.condition)},
-          {"lock", joint.lock},
-          {"sequence", text_or_null(figure.sequence)},
-          {"recheck", text_or_null(figure.recheck)},
-          {"source", source_json(figure.source)},
-          {"status", figure.status},
-          {"clamp", answer.clamp ? clamp_json(*answer.clamp, answer.thread) : Json(nullptr)},
-          {"wrench", nullptr}};
+  Json out{{"joint", joint.slug},
+           {"machine", joint.machine.name},
+           {"serial_from", text_or_null(joint.machine.serial_from)},
+           {"serial_to", text_or_null(joint.machine.serial_to)},
+           {"assembly", joint.assembly},
+           {"name", joint.name},
+           {"invented", invented},
+           {"kind", joint.kind},
+           {"count", joint.quantity},
+           {"thread", thread::write_designation(answer.thread.thread)},
+           {"class", joint.strength_class},
+           {"nut_class", text_or_null(joint.nut_class)},
+           {"seat", text_or_null(joint.seat)},
+           {"mating_part", text_or_null(joint.mating_part)},
+           {"mating_material", text_or_null(joint.mating_material)},
+           {"engagement", text_or_null(joint.engagement)},
+           {"drive", text_or_null(joint.drive)},
+           {"turn_to_tighten", thread::turn_name(answer.tighten)},
+           {"turn_to_undo", thread::turn_name(answer.undo)},
+           {"seen_from", joint.seen_from},
+           {"holding", text_or_null(joint.holding)},
+           {"lock", answer.locks.empty() ? Json("none") : lock_json(answer.locks)},
+           {"neighbours", neighbours_json(joint.neighbours)}};
+  out.update(figure_json(answer.figure, answer.thread));
+  out["beside"] = beside_json(answer);
+  out["superseded"] = superseded_json(joint.superseded);
+  out["as_fitted"] = as_fitted_json(answer);
+  out["wrench"] = wrench_json(answer);
+  return out;
 }
 
 Outcome joint_outcome(const specdb::JointAnswer& answer, const Context& context, bool invented) {
@@ -68,6 +197,8 @@ Outcome joint_outcome(const specdb::JointAnswer& answer, const Context& context,
   out.document = specdb::joint_report(answer, context.units, invented);
   out.working = out.document.working;
   out.sources.push_back(answer.joint.figure.source);
+  for (const specdb::FigureAnswer& other : answer.beside)
+    out.sources.push_back(other.figure.source);
   out.sources.insert(out.sources.end(), out.document.sources.begin(), out.document.sources.end());
   return out;
 }

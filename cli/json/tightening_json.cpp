@@ -70,6 +70,13 @@ Json thread_friction_json(const std::optional<tightening::ThreadFrictionPart>& p
 
 } // namespace
 
+Json lock_json(const std::vector<friction::Lock>& locks) {
+  std::string names;
+  for (const friction::Lock& lock : locks)
+    names += (names.empty() ? "" : " + ") + lock.name;
+  return names.empty() ? Json(nullptr) : Json(names);
+}
+
 Json clamp_json(const tightening::ClampAnswer& answer, const specdb::ThreadEntry& thread) {
   const auto governs = tightening::governs_name(answer.governed_by);
   return {{"torque_N_m", in_newton_metres(answer.torque)},
@@ -81,7 +88,7 @@ Json clamp_json(const tightening::ClampAnswer& answer, const specdb::ThreadEntry
                                             {"inner_mm", quantity::in_millimetres(answer.asked.face->inner)},
                                             {"basis", answer.asked.face->basis}}
                                      : Json(nullptr)},
-          {"lock", answer.asked.lock ? Json(answer.asked.lock->name) : Json(nullptr)},
+          {"lock", lock_json(answer.asked.locks)},
           {"strength", strength_json(answer.asked.strength)},
           {"nut_factor", nut_factor_json(answer.nut_factor)},
           {"thread_friction", thread_friction_json(answer.thread_friction)},

@@ -13,4 +13,7 @@ namespace clampwright::cli {
 // The `result` of torque: that of clamp, the clamp load asked for and the torque to set.
 [[nodiscard]] Json torque_json(const tightening::TorqueAnswer& answer, const specdb::ThreadEntry& thread);
 
+// The name of a lock, several joined by " + "; null where there is none.
+[[nodiscard]] Json lock_json(const std::vector<friction::Lock>& locks);
+
 } // namespace clampwright::cli

@@ -9,8 +9,14 @@ std::string_view code_name(Code code) {
   switch (code) {
   case Code::left_hand:
     return "left-hand";
+  case Code::hand_doubt:
+    return "hand-doubt";
   case Code::locking_compound:
     return "locking-compound";
+  case Code::lock_conflict:
+    return "lock-conflict";
+  case Code::heat_limit:
+    return "heat-limit";
   case Code::crank_reaction:
     return "crank-reaction";
   case Code::holding_unknown:
@@ -27,22 +33,54 @@ std::string_view code_name(Code code) {
     return "models-disagree";
   case Code::surfaces_not_stated:
     return "surfaces-not-stated";
+  case Code::surfaces_differ:
+    return "surfaces-differ";
   case Code::class_unknown:
     return "class-unknown";
   case Code::face_not_stated:
     return "face-not-stated";
+  case Code::reduced_head:
+    return "reduced-head";
+  case Code::embrittlement:
+    return "embrittlement";
+  case Code::galling:
+    return "galling";
+  case Code::strip_governs:
+    return "strip-governs";
+  case Code::seat_pressure:
+    return "seat-pressure";
+  case Code::nut_too_weak:
+    return "nut-too-weak";
+  case Code::soft_part:
+    return "soft-part";
+  case Code::unit_slip:
+    return "unit-slip";
+  case Code::below_tool_range:
+    return "below-tool-range";
+  case Code::above_tool_range:
+    return "above-tool-range";
+  case Code::wrench_direction:
+    return "wrench-direction";
+  case Code::wrench_overdue:
+    return "wrench-overdue";
   case Code::running_torque_added:
     return "running-torque-added";
   case Code::running_torque_missing:
     return "running-torque-missing";
   case Code::mass_as_force:
     return "mass-as-force";
+  case Code::single_use:
+    return "single-use";
   case Code::seating_torque:
     return "seating-torque";
   case Code::not_a_bolt:
     return "not-a-bolt";
+  case Code::angle_final:
+    return "angle-final";
   case Code::no_maker_value:
     return "no-maker-value";
+  case Code::sources_conflict:
+    return "sources-conflict";
   case Code::value_from_memory:
     return "value-from-memory";
   case Code::maker_first:

@@ -16,7 +16,10 @@ namespace clampwright::finding {
 
 enum class Code {
   left_hand,
+  hand_doubt,
   locking_compound,
+  lock_conflict,
+  heat_limit,
   crank_reaction,
   holding_unknown,
   over_proof,
@@ -25,14 +28,30 @@ enum class Code {
   low_preload,
   models_disagree,
   surfaces_not_stated,
+  surfaces_differ,
   class_unknown,
   face_not_stated,
+  reduced_head,
+  embrittlement,
+  galling,
+  strip_governs,
+  seat_pressure,
+  nut_too_weak,
+  soft_part,
+  unit_slip,
+  below_tool_range,
+  above_tool_range,
+  wrench_direction,
+  wrench_overdue,
   running_torque_added,
   running_torque_missing,
   mass_as_force,
+  single_use,
   seating_torque,
   not_a_bolt,
+  angle_final,
   no_maker_value,
+  sources_conflict,
   value_from_memory,
   maker_first,
 };
@@ -40,7 +59,8 @@ enum class Code {
 enum class Severity { stop, mind, note };
 
 // A value that a sentence needs. Shares of one are plain doubles and are written as per cent.
-using Fact = std::variant<std::string, double, quantity::Torque, quantity::Force, quantity::Length, quantity::Angle>;
+using Fact = std::variant<std::string, double, quantity::Torque, quantity::Force, quantity::Length, quantity::Angle,
+                          quantity::Stress, quantity::Temperature>;
 
 struct Finding {
   Code code;

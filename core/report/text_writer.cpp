@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include "core/quantity/unit.hpp"
 #include "core/quantity/write.hpp"
 #include "core/report/wording.hpp"
 
@@ -26,6 +27,24 @@ constexpr std::array k_stand_ins{
     StandIn{"”", "\""},    StandIn{"’", "'"},
 };
 
+// Is this what stands behind a number: "%", "kN", "°C"?
+bool is_unit_sign(std::string_view word) {
+  while (word.ends_with(',') || word.ends_with('.') || word.ends_with(';') || word.ends_with(':') ||
+         word.ends_with(')'))
+    word.remove_suffix(1);
+  if (word == "%") return true;
+  return std::ranges::any_of(quantity::all_units(),
+                             [&](const quantity::Unit& unit) { return word == unit.symbol || word == unit.name; });
+}
+
+// Where the first word ends; a number and its unit are one.
+std::size_t end_of_word(std::string_view text) {
+  const std::size_t space = text.find(' ');
+  if (space == 0 || space == std::string_view::npos || text[space - 1] < '0' || text[space - 1] > '9') return space;
+  const std::size_t next = text.find(' ', space + 1);
+  return is_unit_sign(text.substr(space + 1, next == std::string_view::npos ? next : next - space - 1)) ? next : space;
+}
+
 class TextPage {
  public:
   explicit TextPage(std::size_t width) : width_(width) {}
@@ -42,7 +61,7 @@ class TextPage {
     std::size_t used = indent;
     bool empty = true;
     while (!text.empty()) {
-      const std::size_t space = text.find(' ');
+      const std::size_t space = end_of_word(text);
       const std::string_view word = text.substr(0, space);
       text.remove_prefix(space == std::string_view::npos ? text.size() : space + 1);
       if (word.empty()) continue;

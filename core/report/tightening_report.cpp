@@ -60,7 +60,8 @@ std::vector<Row> input_rows(const ClampAnswer& answer, const DisplayUnits& units
   if (asked.face && asked.mu_thread)
     rows.push_back({"Face", fmt::format("{} outside, {} inside ({})", write(asked.face->outer, units, 4),
                                         write(asked.face->inner, units, 4), asked.face->basis)});
-  if (asked.lock) rows.push_back({"Lock", fmt::format("{}: {}", asked.lock->name, asked.lock->description)});
+  for (const friction::Lock& lock : asked.locks)
+    rows.push_back({"Lock", fmt::format("{}: {}", lock.name, lock.description)});
   if (asked.running_torque) rows.push_back({"Running torque", write(*asked.running_torque, units)});
   if (asked.shank) rows.push_back({"Shank", fmt::format("waisted to {}", write(*asked.shank, units))});
   if (asked.bore) rows.push_back({"Bore", write(*asked.bore, units)});

@@ -14,6 +14,9 @@
 namespace clampwright::report {
 
 // The finding as one or two sentences, its facts in the wanted units.
+// Its first sentence, for lists; of a slip of the unit also the units that would fit.
+[[nodiscard]] std::string finding_brief(const finding::Finding& finding, const quantity::DisplayUnits& units);
+
 [[nodiscard]] std::string finding_text(const finding::Finding& finding, const quantity::DisplayUnits& units);
 
 // What the finding rests on: a source, a definition, or common practice.

@@ -27,9 +27,9 @@ enum class Known { printed, second_hand, memory, computed, common_practice };
 
 // Where a value comes from: what a reader needs to look it up, and how far to trust our copy of it.
 struct Source {
-  std::string title;
-  std::string edition;
-  std::string where; // table, clause, page
+  std::string title = {};
+  std::string edition = {};
+  std::string where = {}; // table, clause, page
   Known known = Known::memory;
 
   friend bool operator==(const Source&, const Source&) = default;

@@ -118,4 +118,10 @@ bool is_printable(std::string_view text) {
   return true;
 }
 
+std::string without_hyphens(std::string_view name) {
+  std::string out(name);
+  std::ranges::replace(out, '-', ' ');
+  return out;
+}
+
 } // namespace clampwright::text

@@ -15,6 +15,9 @@ namespace clampwright::text {
 // The letters (code points) of UTF-8 text; a byte that is not UTF-8 becomes U+FFFD.
 [[nodiscard]] std::u32string letters(std::string_view text);
 
+// A name of a table in a sentence: "cast-aluminium" is "cast aluminium".
+[[nodiscard]] std::string without_hyphens(std::string_view name);
+
 [[nodiscard]] constexpr bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 // Every kind of space to one ' ' (no-break, thin, narrow and figure spaces come with text copied from a page), and none

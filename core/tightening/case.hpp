@@ -51,17 +51,22 @@ struct Case {
   std::string surfaces; // the name, or "" where coefficients were given
   bool friction_stated = false;
   bool wet_compound = false;
+  bool electroplated = false;
   std::optional<friction::FrictionBand> mu_thread;
   std::optional<friction::FrictionBand> mu_head;
   std::optional<friction::NutFactorBand> nut_factor;
   std::vector<Source> friction_sources;
 
   std::optional<Face> face;
-  std::optional<friction::Lock> lock;
+  std::vector<friction::Lock> locks;
   std::optional<quantity::Torque> running_torque; // prevailing torque of a locking nut
   std::optional<quantity::Length> shank;          // waisted: thinner than the thread
   std::optional<quantity::Length> bore;           // hollow
   bool mass_as_force = false;                     // a mass spelling was read as a force
+
+  std::optional<bool> mates_with_stainless; // the nut or the part that it screws into; empty: not known
+  bool angle_follows = false;               // the torque only snugs; an angle makes the clamp load
+  std::string soft_part;                    // wood, plastic, a gasket that sets the limit; empty: none known
 };
 
 // Is the section that bears the load (A0) known, and greater than nothing? The smaller of stress area and shank, less

@@ -121,6 +121,8 @@ struct Judgement {
 };
 
 Judgement judge(const ClampAnswer& answer) {
+  // What the angle adds depends on what is clamped: the torque alone decides nothing.
+  if (answer.asked.angle_follows) return {Verdict::not_known, Governs::nothing};
   std::optional<Band<double>> use;
   Governs governs = Governs::nothing;
   if (answer.thread_friction) {
@@ -170,7 +172,8 @@ std::string_view governs_name(Governs governs) {
 double use_of_yield_at(const Case& asked, Force preload, FrictionCoefficient mu_thread) {
   const quantity::Area section = *bearing_section(asked);
   const Torque in_thread = preload * thread_lever(asked.thread, mu_thread) + running_torque(asked);
-  return equivalent(tension(preload, section), plastic_torsion(in_thread, section)) / *asked.strength.yield;
+  return equivalent(tension(preload, section), plastic_torsion(in_thread, section)) /
+         (asked.strength.loadability * *asked.strength.yield);
 }
 
 double use_of_yield(const Case& asked, Torque torque, FrictionCoefficient mu_thread, FrictionCoefficient mu_head) {

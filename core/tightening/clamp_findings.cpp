@@ -52,7 +52,7 @@ void add_limits(Findings& findings, const ClampAnswer& answer) {
 
 // By thread friction where it is known, as the verdict is.
 void add_low_preload(Findings& findings, const ClampAnswer& answer) {
-  if (answer.asked.kind != JointKind::bolt) return;
+  if (answer.asked.kind != JointKind::bolt || answer.asked.angle_follows || !answer.asked.soft_part.empty()) return;
   const auto& use = answer.thread_friction ? answer.thread_friction->use_of_proof
                     : answer.nut_factor    ? answer.nut_factor->use_of_proof
                                            : std::optional<Band<double>>();
@@ -68,10 +68,13 @@ void add_disagreement(Findings& findings, const ClampAnswer& answer) {
     findings.push_back({Code::models_disagree, Severity::mind, {by_k.likely, by_mu.likely}});
 }
 
+// Plugs and unions are made to no strength class, so there is none to miss.
+bool could_have_a_class(JointKind kind) { return kind != JointKind::plug && kind != JointKind::union_nut; }
+
 void add_not_stated(Findings& findings, const Case& asked) {
-  if (asked.strength.class_name == "unknown")
+  if (asked.strength.class_name == "unknown" && could_have_a_class(asked.kind))
     findings.push_back({Code::class_unknown, Severity::mind, {}});
-  else if (asked.strength.from_memory)
+  else if (asked.strength.class_name != "unknown" && asked.strength.from_memory)
     findings.push_back({Code::value_from_memory, Severity::mind, {asked.strength.class_name}});
   if (!asked.friction_stated) findings.push_back({Code::surfaces_not_stated, Severity::mind, {}});
   if (!asked.face && asked.mu_thread) findings.push_back({Code::face_not_stated, Severity::mind, {}});
@@ -92,13 +95,47 @@ void add_kind(Findings& findings, JointKind kind) {
   }
 }
 
+bool is_compound(const friction::Lock& lock) { return lock.family == friction::LockFamily::compound; }
+
+// A compound goes alone: it bonds nothing on a nut that is braked already, and it keeps lock washers and plates from
+// their grip.
+const friction::Lock* lock_beside_compound(const Case& asked) {
+  using friction::LockFamily;
+  const auto other = std::ranges::find_if(asked.locks, [](const friction::Lock& lock) {
+    return lock.family == LockFamily::running_torque || lock.family == LockFamily::positive ||
+           lock.family == LockFamily::washer;
+  });
+  const bool compound = asked.wet_compound || std::ranges::any_of(asked.locks, is_compound);
+  return compound && other != asked.locks.end() ? &*other : nullptr;
+}
+
 void add_lock(Findings& findings, const Case& asked) {
-  const bool compound = asked.wet_compound || (asked.lock && asked.lock->family == friction::LockFamily::compound);
-  if (compound) findings.push_back({Code::locking_compound, Severity::mind, {}});
+  if (asked.wet_compound || std::ranges::any_of(asked.locks, is_compound))
+    findings.push_back({Code::locking_compound, Severity::mind, {}});
+  if (const friction::Lock* other = lock_beside_compound(asked))
+    findings.push_back({Code::lock_conflict, Severity::mind, {other->description}});
+  const auto braked = std::ranges::find(asked.locks, friction::LockFamily::running_torque, &friction::Lock::family);
   if (asked.running_torque)
     findings.push_back({Code::running_torque_added, Severity::note, {*asked.running_torque}});
-  else if (asked.lock && asked.lock->family == friction::LockFamily::running_torque)
-    findings.push_back({Code::running_torque_missing, Severity::mind, {asked.lock->name}});
+  else if (braked != asked.locks.end())
+    findings.push_back({Code::running_torque_missing, Severity::mind, {braked->description}});
+}
+
+// What the class and its finish bring with them.
+void add_material(Findings& findings, const Case& asked) {
+  const strength::Strength& strength = asked.strength;
+  if (strength.loadability < 1.0)
+    findings.push_back({Code::reduced_head, Severity::note, {strength.class_name, strength.loadability}});
+  if (asked.electroplated && strength.hardest_HV && *strength.hardest_HV > k_brittle_from_HV)
+    findings.push_back({Code::embrittlement, Severity::stop, {strength.class_name}});
+  if (strength.stainless && asked.mates_with_stainless.value_or(true))
+    findings.push_back(
+        {Code::galling, asked.mates_with_stainless ? Severity::mind : Severity::note, {strength.class_name}});
+}
+
+void add_final(Findings& findings, const Case& asked) {
+  if (asked.angle_follows) findings.push_back({Code::angle_final, Severity::mind, {}});
+  if (!asked.soft_part.empty()) findings.push_back({Code::soft_part, Severity::mind, {asked.soft_part}});
 }
 
 } // namespace
@@ -110,7 +147,9 @@ Findings findings_of(const ClampAnswer& answer) {
   add_disagreement(findings, answer);
   add_not_stated(findings, answer.asked);
   add_kind(findings, answer.asked.kind);
+  add_material(findings, answer.asked);
   add_lock(findings, answer.asked);
+  add_final(findings, answer.asked);
   add_low_preload(findings, answer);
   if (answer.asked.mass_as_force) findings.push_back({Code::mass_as_force, Severity::note, {}});
   findings.push_back({Code::maker_first, Severity::note, {}});

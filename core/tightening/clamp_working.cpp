@@ -95,14 +95,22 @@ void add_strength(Working& steps, const ClampAnswer& answer) {
   }
   steps.push_back({"A0", "section that bears the load", formula, in_square_millimetres(*section), "mm²", k_guideline});
   const std::string standard = short_name(asked.strength.sources.front());
+  const bool reduced = asked.strength.loadability < 1.0;
+  if (reduced)
+    steps.push_back({"f_h", "share of the full loads that the head bears", "of mark " + asked.strength.class_name,
+                     asked.strength.loadability, "", "ISO 898-1: reduced loadability"});
   if (asked.strength.proof_load) {
+    const double load = in_newtons(*asked.strength.proof_load);
     if (asked.strength.proof_load_basis == strength::LoadBasis::stress_area) {
       steps.push_back({"S_p", "proof stress", "of class " + asked.strength.class_name,
                        in_megapascals(*asked.strength.proof_stress), "MPa", standard});
-      steps.push_back({"F_p", "proof load", "S_p·A0", in_newtons(*asked.strength.proof_load), "N", k_definition});
+      steps.push_back({"F_p", "proof load", reduced ? "f_h·S_p·A0" : "S_p·A0", load, "N", k_definition});
+    } else if (reduced) {
+      steps.push_back({"F_p0", "proof load of the full class", "as the standard prints it",
+                       load / asked.strength.loadability, "N", standard});
+      steps.push_back({"F_p", "proof load", "f_h·F_p0", load, "N", k_definition});
     } else {
-      steps.push_back(
-          {"F_p", "proof load", "as the standard prints it", in_newtons(*asked.strength.proof_load), "N", standard});
+      steps.push_back({"F_p", "proof load", "as the standard prints it", load, "N", standard});
     }
   }
   if (!asked.strength.yield || !answer.thread_friction) return;
@@ -185,8 +193,10 @@ void add_loads_by_friction(Working& steps, const ClampAnswer& answer, const Corn
                    k_guideline});
   steps.push_back({name("σ_v"), "both together, von Mises", fmt::format("√({}² + 3·{}²)", name("σ"), name("τ")),
                    in_megapascals(both), "MPa", k_guideline});
-  steps.push_back({name("u_y"), "share of yield", fmt::format("{}/R", name("σ_v")), both / *asked.strength.yield, "",
-                   k_definition});
+  steps.push_back(
+      {name("u_y"), "share of yield",
+       asked.strength.loadability < 1.0 ? fmt::format("{}/(f_h·R)", name("σ_v")) : fmt::format("{}/R", name("σ_v")),
+       both / *asked.strength.yield / asked.strength.loadability, "", k_definition});
 }
 
 void add_loads_by_nut_factor(Working& steps, const ClampAnswer& answer, const Corner& corner) {
@@ -234,9 +244,11 @@ std::string wanted_formula(const ClampAnswer& answer, const Wanted& wanted) {
   case Aim::yield_share:
     break;
   }
+  const std::string stress =
+      fmt::format("{:g}{}·R", wanted.share, answer.asked.strength.loadability < 1.0 ? "·f_h" : "");
   if (answer.asked.running_torque)
-    return fmt::format("F that solves (F/A0)² + 3·((F·l_t high + T_run·1000)/W_P)² = ({:g}·R)²", wanted.share);
-  return fmt::format("{:g}·R/√((1/A0)² + 3·(l_t high/W_P)²)", wanted.share);
+    return fmt::format("F that solves (F/A0)² + 3·((F·l_t high + T_run·1000)/W_P)² = ({})²", stress);
+  return fmt::format("{}/√((1/A0)² + 3·(l_t high/W_P)²)", stress);
 }
 
 // How the torque to set follows from the load: at the three frictions, and which of them is taken.

@@ -35,7 +35,8 @@ std::size_t letters_apart(std::string_view one, std::string_view other) {
 
 std::string nearest_name(std::string_view given, std::span<const std::string> names) {
   std::string best;
-  std::size_t best_distance = std::max<std::size_t>(given.size() / 3, 1) + 1;
+  // A word all of whose letters would have to change is near to nothing.
+  std::size_t best_distance = std::min(std::max<std::size_t>(given.size() / 3, 1) + 1, given.size());
   for (const std::string& name : names) {
     const std::size_t distance = letters_apart(given, name);
     if (distance < best_distance) {

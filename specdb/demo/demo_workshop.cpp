@@ -1,266 +1,111 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-//
-// Everything here is invented: crew, machines, makers' sheets and figures.
 #include "specdb/demo/demo_workshop.hpp"
 
-#include <array>
-#include <optional>
 #include <string_view>
 
 #include <SQLiteCpp/Database.h>
+#include <fmt/format.h>
 
+#include "specdb/catalogue/catalogue.hpp"
+#include "specdb/demo/demo_joints.hpp"
 #include "specdb/sql/query.hpp"
+#include "specdb/workshop/entries.hpp"
 #include "specdb/workshop/workshop_file.hpp"
 
 namespace clampwright::specdb {
 
 namespace {
 
-using Text = std::optional<std::string_view>;
+using std::chrono::months;
+using std::chrono::year_month_day;
 
-struct DemoSource {
-  std::string_view slug, title, edition;
-};
+void add_sources(const SQLite::Database& database) {
+  add_source(database, {k_marrowfen_first, "Marrowfen workshop sheets (invented)", "1st print"});
+  add_source(database, {k_marrowfen, "Marrowfen workshop sheets (invented)", "2nd print"});
+  add_source(database, {k_marrowfen_bulletin, "Marrowfen bulletin (invented)", "sheet B2"});
+  add_source(database, {k_tallisk, "Tallisk handbook (invented)", "rev C"});
+  add_source(database, {k_notebook, "yard notebook (invented)", "undated"});
+  add_source(database, {k_ostrel, "Ostrel boat book (invented)", "1st edition"});
+}
 
-constexpr std::array k_sources{
-    DemoSource{"MM", "Marrowfen workshop sheets (invented)", "2nd print"},
-    DemoSource{"TH", "Tallisk handbook (invented)", "rev C"},
-};
+// The first of a month so many months away.
+std::string first_of_month(year_month_day today, int away) {
+  const year_month_day day = year_month_day{today.year(), today.month(), std::chrono::day{1}} + months{away};
+  return fmt::format("{:04}-{:02}-{:02}", int(day.year()), unsigned(day.month()), unsigned(day.day()));
+}
 
-struct DemoMachine {
-  std::string_view slug, name, kind;
-  Text crank_turn, crank_seen_from;
-  std::optional<double> stroke_mm, rod_mm;
-};
+void add_wrenches(const SQLite::Database& database, year_month_day today) {
+  add_wrench(database, {.slug = "A",
+                        .name = "Bench wrench A",
+                        .low = 10,
+                        .high = 60,
+                        .step = 0.5,
+                        .accuracy = 0.04,
+                        .accuracy_basis = "calibration sheet of wrench A (invented)",
+                        .turns = "clockwise",
+                        .due_on = first_of_month(today, 5)});
+  add_wrench(database, {.slug = "B",
+                        .name = "Long wrench B",
+                        .low = 40,
+                        .high = 200,
+                        .step = 1.0,
+                        .accuracy = 0.04,
+                        .accuracy_basis = "calibration sheet of wrench B (invented)",
+                        .turns = "both",
+                        .due_on = first_of_month(today, -1)});
+  add_wrench(database, {.slug = "C",
+                        .name = "Small wrench C",
+                        .low = 1,
+                        .high = 12,
+                        .step = 0.1,
+                        .accuracy = 0.06,
+                        .accuracy_basis = "calibration sheet of wrench C (invented)",
+                        .turns = "both",
+                        .due_on = first_of_month(today, 8)});
+}
 
-constexpr std::array k_machines{
-    DemoMachine{"pump", "Pump Marrowfen P3", "flood pump, two-stroke single", "clockwise", "looking at the clutch",
-                44.0, 88.0},
-    DemoMachine{"winch", "Winch Tallisk W1", "rescue winch with engine", {}, {}, {}, {}},
-};
+// The first print of the sheets had another figure for the head nuts.
+void revise_head_nuts(const SQLite::Database& database, JointRecord joint) {
+  const FigureRecord now = joint.figure;
+  joint.figure.printed = "16 N·m";
+  joint.figure.value = 16.0;
+  joint.figure.passes = {5.0, 11.0, 16.0};
+  joint.figure.sequence = "crosswise";
+  joint.figure.source_slug = k_marrowfen_first;
+  joint.figure.source.where = "page 5";
+  joint.figure.revised_because.reset();
+  add_joint(database, joint);
+  Query first(database, "SELECT max(id) FROM figure");
+  (void)first.next();
+  if (const auto revised = revise_figure(database, first.integer(0), now); !revised)
+    throw DatabaseError(revised.error().message, Trouble::internal);
+}
 
-struct DemoFigure {
-  std::string_view printed;
-  std::optional<double> value;
-  Text unit;
-  Text reading;
-  std::string_view surfaces;
-  Text condition, sequence, recheck;
-  std::string_view source, place;
-  std::string_view status = "maker";
-};
-
-struct DemoJoint {
-  std::string_view machine, slug, assembly, name, kind;
-  int quantity;
-  std::string_view thread, strength_class, turned;
-  Text face_outer, face_inner, seat;
-  bool on_crank;
-  std::string_view seen_from;
-  Text holding;
-  std::string_view words; // what else a person may call it
-  DemoFigure figure;
-};
-
-constexpr std::array k_joints{
-    DemoJoint{.machine = "pump",
-              .slug = "pump/clutch-hub",
-              .assembly = "clutch",
-              .name = "clutch hub",
-              .kind = "hub",
-              .quantity = 1,
-              .thread = "M14x1.5-LH",
-              .strength_class = "unknown",
-              .turned = "part",
-              .face_outer = "30 mm",
-              .face_inner = "15 mm",
-              .seat = "screwed onto the crank, face against the shoulder",
-              .on_crank = true,
-              .seen_from = "looking at the clutch",
-              .holding = "flats of the crank beside the hub, with the flat key of the sheets",
-              .words = "centrifugal clutch boss drum left-hand",
-              .figure = {.printed = "42 N·m",
-                         .value = 42.0,
-                         .unit = "N.m",
-                         .reading = {},
-                         .surfaces = "dry",
-                         .condition = "thread and face clean and dry",
-                         .sequence = {},
-                         .recheck = {},
-                         .source = "MM",
-                         .place = "page 4"}},
-    DemoJoint{.machine = "pump",
-              .slug = "pump/head-nuts",
-              .assembly = "cylinder",
-              .name = "cylinder head nuts",
-              .kind = "bolt",
-              .quantity = 4,
-              .thread = "M8",
-              .strength_class = "8.8",
-              .turned = "nut",
-              .face_outer = {},
-              .face_inner = {},
-              .seat = {},
-              .on_crank = false,
-              .seen_from = "looking at the nut",
-              .holding = {},
-              .words = "studs gasket top",
-              .figure = {.printed = "17 N·m",
-                         .value = 17.0,
-                         .unit = "N.m",
-                         .reading = {},
-                         .surfaces = "oiled",
-                         .condition = "engine cold",
-                         .sequence = "crosswise in three passes: 6, 12 and 17 N·m, then once round",
-                         .recheck = "cold, after the first hour of running",
-                         .source = "MM",
-                         .place = "page 6"}},
-    DemoJoint{
-        .machine = "pump",
-        .slug = "pump/mounts",
-        .assembly = "frame",
-        .name = "engine mount bolts",
-        .kind = "bolt",
-        .quantity = 4,
-        .thread = "M10",
-        .strength_class = "8.8",
-        .turned = "head",
-        .face_outer = {},
-        .face_inner = {},
-        .seat = {},
-        .on_crank = false,
-        .seen_from = "looking at the bolt head",
-        .holding = {},
-        .words = "mounting feet",
-        .figure = {.printed = "3,4 mkg",
-                   .value = 3.4,
-                   .unit = "kgf.m",
-                   .reading =
-                       "foreign print: its comma is the decimal mark, its mkg the metre-kilogram-force, so 3.4 kgf·m",
-                   .surfaces = "oiled",
-                   .condition = {},
-                   .sequence = {},
-                   .recheck = {},
-                   .source = "MM",
-                   .place = "page 2, foreign print"}},
-    DemoJoint{.machine = "winch",
-              .slug = "winch/pulley-bolt",
-              .assembly = "engine",
-              .name = "drive pulley bolt",
-              .kind = "bolt",
-              .quantity = 1,
-              .thread = "M10x1.25",
-              .strength_class = "8.8",
-              .turned = "head",
-              .face_outer = {},
-              .face_inner = {},
-              .seat = "pulley on a taper 1:5, mean diameter 18 mm",
-              .on_crank = true,
-              .seen_from = "looking at the bolt head",
-              .holding = {},
-              .words = "belt sheave taper cone crank",
-              .figure = {.printed = "46 N·m",
-                         .value = 46.0,
-                         .unit = "N.m",
-                         .reading = {},
-                         .surfaces = "dry",
-                         .condition = "cone and thread clean and dry",
-                         .sequence = {},
-                         .recheck = {},
-                         .source = "TH",
-                         .place = "page 5"}},
-    DemoJoint{.machine = "winch",
-              .slug = "winch/frame-bolts",
-              .assembly = "frame",
-              .name = "frame bolts",
-              .kind = "bolt",
-              .quantity = 8,
-              .thread = "3/8-24 UNF",
-              .strength_class = "SAE 5",
-              .turned = "nut",
-              .face_outer = {},
-              .face_inner = {},
-              .seat = {},
-              .on_crank = false,
-              .seen_from = "looking at the nut",
-              .holding = {},
-              .words = "chassis",
-              .figure = {.printed = "30 lbf·ft",
-                         .value = 30.0,
-                         .unit = "lbf.ft",
-                         .reading = {},
-                         .surfaces = "zinc-dry",
-                         .condition = {},
-                         .sequence = {},
-                         .recheck = {},
-                         .source = "TH",
-                         .place = "page 2"}},
-    DemoJoint{.machine = "winch",
-              .slug = "winch/brake-pivot",
-              .assembly = "brake",
-              .name = "brake pivot bolt",
-              .kind = "bolt",
-              .quantity = 1,
-              .thread = "M8",
-              .strength_class = "8.8",
-              .turned = "head",
-              .face_outer = {},
-              .face_inner = {},
-              .seat = {},
-              .on_crank = false,
-              .seen_from = "looking at the bolt head",
-              .holding = {},
-              .words = "lever pin",
-              .figure = {.printed = "tighten firmly",
-                         .value = {},
-                         .unit = {},
-                         .reading = {},
-                         .surfaces = "not-stated",
-                         .condition = {},
-                         .sequence = {},
-                         .recheck = {},
-                         .source = "TH",
-                         .place = "page 6",
-                         .status = "none"}},
-};
-
-void fill(SQLite::Database& database) {
-  run(database, "INSERT INTO meta VALUES ('invented', 'yes'), ('workshop', 'Reedmarsh Volunteer Flood Crew')");
-  for (const DemoSource& s : k_sources)
-    run(database, "INSERT INTO source (slug, title, edition, known) VALUES (?, ?, ?, 'printed')", s.slug, s.title,
-        s.edition);
-  for (const DemoMachine& m : k_machines)
-    run(database,
-        "INSERT INTO machine (slug, name, kind, crank_turn, crank_seen_from, stroke_mm, rod_mm) VALUES (?, ?, ?, ?, ?, "
-        "?, ?)",
-        m.slug, m.name, m.kind, m.crank_turn, m.crank_seen_from, m.stroke_mm, m.rod_mm);
-  for (const DemoJoint& j : k_joints) {
-    run(database, "INSERT OR IGNORE INTO assembly (machine_id, name) SELECT id, ? FROM machine WHERE slug = ?",
-        j.assembly, j.machine);
-    run(database,
-        "INSERT INTO joint (slug, assembly_id, name, kind, quantity, thread, class, turned, face_outer, face_inner, "
-        "seat, lock, on_crank, "
-        "seen_from, holding, words) SELECT ?, a.id, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'none', ?, ?, ?, ? FROM assembly a JOIN "
-        "machine m ON m.id = "
-        "a.machine_id WHERE a.name = ? AND m.slug = ?",
-        j.slug, j.name, j.kind, j.quantity, j.thread, j.strength_class, j.turned, j.face_outer, j.face_inner, j.seat,
-        j.on_crank ? 1 : 0, j.seen_from, j.holding, j.words, j.assembly, j.machine);
-    const DemoFigure& f = j.figure;
-    run(database,
-        "INSERT INTO figure (joint_id, printed, value, unit, reading, surfaces, condition, sequence, recheck, "
-        "source_id, place, status) "
-        "SELECT j.id, ?, ?, ?, ?, ?, ?, ?, ?, s.id, ?, ? FROM joint j, source s WHERE j.slug = ? AND s.slug = ?",
-        f.printed, f.value, f.unit, f.reading, f.surfaces, f.condition, f.sequence, f.recheck, f.place, f.status,
-        j.slug, f.source);
+void add_machine_with(const SQLite::Database& database, const MachineRecord& machine,
+                      const std::vector<JointRecord>& joints) {
+  add_machine(database, machine);
+  for (JointRecord joint : joints) {
+    joint.machine = machine;
+    if (joint.figure.revised_because)
+      revise_head_nuts(database, std::move(joint));
+    else
+      add_joint(database, joint);
   }
-  run(database, "INSERT INTO joint_search (rowid, name, assembly, machine, thread, words) SELECT j.id, j.name, a.name, "
-                "m.name || ' ' || m.kind, "
-                "j.thread, j.slug || ' ' || j.words FROM joint j JOIN assembly a ON a.id = j.assembly_id JOIN machine "
-                "m ON m.id = a.machine_id");
 }
 
 } // namespace
 
-Result<void> make_demo_workshop(const std::filesystem::path& path) { return Workshop::create(path, fill); }
+Result<void> make_demo_workshop(const std::filesystem::path& path, year_month_day today) {
+  const std::string data_version = Catalogue().data_version();
+  return Workshop::create(path, [&](SQLite::Database& database) {
+    run(database, "INSERT INTO meta VALUES ('invented', 'yes'), ('workshop', 'Reedmarsh Volunteer Flood Crew')");
+    run(database, "INSERT INTO meta VALUES ('data_version', ?)", data_version);
+    add_sources(database);
+    add_machine_with(database, demo_pump(), pump_joints());
+    add_machine_with(database, demo_winch(), winch_joints());
+    add_machine_with(database, demo_boat(), boat_joints());
+    add_wrenches(database, today);
+  });
+}
 
 } // namespace clampwright::specdb

@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <chrono>
 #include <filesystem>
 
 #include "core/problem/problem.hpp"
 
 namespace clampwright::specdb {
 
-// Makes the demo workshop: the Reedmarsh Volunteer Flood Crew with its machines, sources and joints, all invented and
-// marked so. Fails as Workshop::create does.
-[[nodiscard]] Result<void> make_demo_workshop(const std::filesystem::path& path);
+// Makes a workshop file with the invented demo workshop. `today` sets when its wrenches are due: one last month, the
+// others later. Fails like Workshop::create.
+[[nodiscard]] Result<void> make_demo_workshop(const std::filesystem::path& path, std::chrono::year_month_day today);
 
 } // namespace clampwright::specdb

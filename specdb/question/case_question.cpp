@@ -10,6 +10,7 @@
 #include "core/quantity/write.hpp"
 #include "core/text/plain_text.hpp"
 #include "specdb/catalogue/faces.hpp"
+#include "specdb/catalogue/materials.hpp"
 #include "specdb/catalogue/strengths.hpp"
 #include "specdb/catalogue/surfaces.hpp"
 
@@ -70,6 +71,7 @@ Result<void> resolve_friction(const Catalogue& catalogue, const CaseQuestion& q,
   if (!surfaces) return in_field(surfaces.error(), "--surfaces");
   asked.surfaces = surfaces->name;
   asked.wet_compound = surfaces->wet_compound;
+  asked.electroplated = surfaces->electroplated;
   asked.mu_thread = surfaces->mu;
   asked.mu_head = surfaces->mu;
   if (!asked.nut_factor) asked.nut_factor = surfaces->k;
@@ -148,6 +150,21 @@ Result<void> resolve_length(const std::optional<std::string>& text, const char* 
   return {};
 }
 
+Result<void> resolve_partners(const Catalogue& catalogue, const CaseQuestion& q, Case& asked) {
+  asked.angle_follows = q.angle_follows;
+  if (q.mating_material) {
+    const auto material = find_material(catalogue, *q.mating_material);
+    if (!material) return Refusal(material.error());
+    asked.mates_with_stainless = material->name == "stainless-steel";
+  }
+  if (q.soft_material) {
+    const auto material = find_material(catalogue, *q.soft_material);
+    if (!material) return Refusal(material.error());
+    asked.soft_part = text::without_hyphens(material->name);
+  }
+  return {};
+}
+
 Result<void> resolve_rest(const Catalogue& catalogue, const CaseQuestion& q, ResolvedCase& out) {
   if (q.running_torque) {
     const auto running = quantity::read_quantity(*q.running_torque, quantity::Kind::torque);
@@ -155,10 +172,10 @@ Result<void> resolve_rest(const Catalogue& catalogue, const CaseQuestion& q, Res
     out.asked.running_torque = quantity::newton_metres(running->si());
     out.asked.mass_as_force = running->mass_as_force;
   }
-  if (q.lock) {
-    const auto lock = find_lock(catalogue, *q.lock);
+  for (const std::string& name : q.locks) {
+    const auto lock = find_lock(catalogue, name);
     if (!lock) return in_field(lock.error(), "--lock");
-    out.asked.lock = *lock;
+    out.asked.locks.push_back(*lock);
   }
   if (q.wrench_accuracy) {
     const auto share = quantity::read_share(*q.wrench_accuracy);
@@ -206,6 +223,7 @@ Result<ResolvedCase> resolve(const Catalogue& catalogue, const CaseQuestion& q) 
   auto face =
       q.face_outer ? resolve_measured_face(q, out.asked) : resolve_standard_face(catalogue, q, *part, out.asked);
   if (!face) return Refusal(face.error());
+  if (auto partners = resolve_partners(catalogue, q, out.asked); !partners) return Refusal(partners.error());
   if (auto rest = resolve_rest(catalogue, q, out); !rest) return Refusal(rest.error());
   if (auto section = tightening::check_section(out.asked); !section) {
     Problem problem = section.error();

@@ -6,6 +6,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "core/problem/problem.hpp"
 #include "core/tightening/case.hpp"
@@ -31,9 +32,13 @@ struct CaseQuestion {
   std::optional<std::string> kind;
   std::optional<std::string> wrench_accuracy;
   std::optional<std::string> running_torque;
-  std::optional<std::string> lock;
+  std::vector<std::string> locks;
   std::optional<std::string> shank;
   std::optional<std::string> bore;
+  // Said of joints in a workshop only.
+  std::optional<std::string> mating_material; // what it screws into: a name of the table of materials
+  std::optional<std::string> soft_material;   // the weakest of what is clamped, where that is soft
+  bool angle_follows = false;
 };
 
 struct ResolvedCase {

@@ -1,17 +1,24 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <chrono>
 #include <optional>
 #include <string>
+#include <vector>
 
+#include "core/crank/piston_stop.hpp"
 #include "core/finding/finding.hpp"
+#include "core/friction/reduction.hpp"
+#include "core/joint/surroundings.hpp"
 #include "core/problem/problem.hpp"
 #include "core/quantity/quantity.hpp"
 #include "core/thread/turning.hpp"
 #include "core/tightening/answer.hpp"
+#include "core/tightening/unit_slip.hpp"
+#include "core/tightening/wrench.hpp"
 #include "specdb/catalogue/catalogue.hpp"
 #include "specdb/catalogue/threads.hpp"
-#include "specdb/workshop/joints.hpp"
+#include "specdb/workshop/records.hpp"
 
 namespace clampwright::specdb {
 
@@ -19,23 +26,70 @@ namespace clampwright::specdb {
 // of the crank-reaction finding.
 inline constexpr quantity::Angle k_stop_angle = quantity::degrees(15.0);
 
+// One figure of the joint: what its page says, and what it clamps.
+struct FigureAnswer {
+  FigureRecord figure;
+  std::optional<quantity::Torque> torque; // as printed
+  std::optional<quantity::Torque> low;    // by the figure's tolerance
+  std::optional<quantity::Torque> high;
+  std::optional<quantity::Torque> set; // on the wrench: with the running torque, where the page wants it added
+  std::string surfaces_description;
+  std::optional<tightening::ClampAnswer> clamp; // at `set`
+  std::vector<tightening::UnitFit> unit_fits;
+};
+
+struct RivalReduction {
+  friction::Reduction published;
+  quantity::Torque torque;
+};
+
+// The joint on other surfaces than its figure is for.
+struct AsFitted {
+  std::string surfaces;
+  std::string description;
+  bool differs = false;
+  std::optional<double> factor;                           // ratio of the likely nut factors, fitted over stated
+  std::optional<quantity::Torque> torque;                 // on the wrench, corrected once
+  std::string no_correction_because;                      // empty where there is one
+  std::vector<RivalReduction> rivals;                     // published factors for this change, each with its torque
+  std::optional<tightening::ClampAnswer> clamp_at_figure; // if the figure were used all the same
+  std::optional<tightening::ClampAnswer> clamp;           // at the corrected torque
+};
+
+struct WrenchAnswer {
+  tightening::Wrench wrench;
+  std::optional<quantity::Torque> wanted; // what it is to be set for; empty where no torque can be had
+  tightening::WrenchSetting setting;
+};
+
 // What there is to say about a joint before it is tightened. Without a figure there is no torque and no clamp load;
 // nothing computed takes its place.
 struct JointAnswer {
   JointRecord joint;
   ThreadEntry thread;
-  std::optional<quantity::Torque> torque;
-  std::optional<quantity::Torque> low; // by the figure's tolerance
-  std::optional<quantity::Torque> high;
+  std::optional<crank::SliderCrank> crank;
   thread::Turn tighten = thread::Turn::clockwise;
   thread::Turn undo = thread::Turn::anticlockwise;
-  std::string surfaces_description;
-  std::string lock_description;
-  std::optional<tightening::ClampAnswer> clamp;
+  std::vector<friction::Lock> locks;
+  joint::Surroundings around;
+  FigureAnswer figure;                // the one in force that was entered first
+  std::vector<FigureAnswer> beside;   // others in force
+  std::string not_to_be_used_because; // why no wrench can be set by the figure, nor the figure corrected; or empty
+  std::optional<AsFitted> as_fitted;
+  std::optional<WrenchAnswer> wrench;
   finding::Findings findings;
+  Working around_working;
 };
 
-// Fails where the joint's own words (thread, class, surfaces) are not in the reference tables.
-[[nodiscard]] Result<JointAnswer> answer_for(const Catalogue& catalogue, const JointRecord& joint);
+// What a person wants to know besides.
+struct JointRequest {
+  std::optional<WrenchRecord> wrench;
+  std::optional<std::string> as_fitted; // the surfaces on the bench
+  std::chrono::year_month_day today;    // for what is due; needed with a wrench only
+};
+
+// Fails where the joint's own words (thread, class, surfaces, …) or the request's are not in the reference tables.
+[[nodiscard]] Result<JointAnswer> answer_for(const Catalogue& catalogue, const JointRecord& joint,
+                                             const JointRequest& request = {});
 
 } // namespace clampwright::specdb

@@ -5,9 +5,12 @@
 #include <cmath>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "core/quantity/unit.hpp"
 #include "core/report/tightening_report.hpp"
+#include "core/report/wording.hpp"
+#include "core/text/plain_text.hpp"
 #include "core/thread/designation.hpp"
 
 namespace clampwright::specdb {
@@ -31,20 +34,43 @@ std::string fastener_words(const JointAnswer& answer) {
   words += joint.strength_class == "unknown" ? ", class not known" : fmt::format(", class {}", joint.strength_class);
   if (joint.quantity > 1) words = fmt::format("{} × {}", joint.quantity, words);
   if (joint.kind != "bolt") words += fmt::format(", {}", joint.kind);
+  if (joint.nut_class) words += fmt::format(", nut {}", *joint.nut_class);
+  if (joint.mating_part) {
+    words += fmt::format("; into the {}", *joint.mating_part);
+    if (joint.engagement) words += fmt::format(", {} of thread", *joint.engagement);
+    if (joint.mating_material) words += fmt::format(", {}", text::without_hyphens(*joint.mating_material));
+  }
   if (joint.seat) words += fmt::format("; {}", *joint.seat);
   return words;
 }
 
+std::string in_units(quantity::Torque torque, const DisplayUnits& units) {
+  std::vector<std::string> texts;
+  for (const quantity::Unit* unit : {units.torque, &quantity::unit_named("N.m"), &quantity::unit_named("lbf.ft")}) {
+    std::string text = quantity::write_si_rounded(quantity::in_newton_metres(torque), *unit);
+    if (std::ranges::find(texts, text) == texts.end()) texts.push_back(std::move(text));
+  }
+  return fmt::format("{}", fmt::join(texts, " = "));
+}
+
 // The figure in the wanted unit, unless the page prints that unit already.
-void add_torque(Section& section, const JointAnswer& answer, const DisplayUnits& units) {
-  const FigureRecord& figure = answer.joint.figure;
+void add_torque(Section& section, const FigureAnswer& answer, const DisplayUnits& units, std::string label) {
+  const FigureRecord& figure = answer.figure;
   if (!answer.torque) {
-    section.rows.push_back({"Torque", fmt::format("none given: the page says \"{}\"", figure.printed)});
+    section.rows.push_back({std::move(label), fmt::format("none given: the page says \"{}\"", figure.printed)});
     return;
   }
   std::string printed = figure.printed;
   if (figure.tolerance) printed += " " + *figure.tolerance;
-  section.rows.push_back({"Torque", fmt::format("{}, as printed", printed)});
+  section.rows.push_back({std::move(label), fmt::format("{}, as printed", printed)});
+  if (!answer.unit_fits.empty()) {
+    section.rows.push_back({"", "NOT TO BE USED: it cannot be meant as printed, see below"});
+    return;
+  }
+  if (answer.set && *answer.set > *answer.torque) {
+    section.rows.push_back({"", fmt::format("set {}: the running torque is in it", in_units(*answer.set, units))});
+    return;
+  }
   const quantity::Unit& own = quantity::unit_named(*figure.unit);
   std::vector<std::string> others;
   const auto add = [&](const quantity::Unit& unit) {
@@ -57,40 +83,189 @@ void add_torque(Section& section, const JointAnswer& answer, const DisplayUnits&
   add(*units.torque);
   add(quantity::unit_named("N.m"));
   add(quantity::unit_named("lbf.ft"));
-  std::string same;
-  for (const std::string& other : others)
-    same += (same.empty() ? "= " : " = ") + other;
-  section.rows.push_back({"", same});
+  section.rows.push_back({"", fmt::format("= {}", fmt::join(others, " = "))});
   if (figure.reading) section.rows.push_back({"", *figure.reading});
   if (figure.angle_deg)
     section.rows.push_back({"", fmt::format("then {}°", quantity::write_number(*figure.angle_deg, 4))});
+}
+
+std::string source_words(const FigureRecord& figure) {
+  return fmt::format("{}, {}, {}: {}", figure.source.title, figure.source.edition, figure.source.where,
+                     status_words(figure.status));
+}
+
+std::string surfaces_words(const FigureAnswer& answer) {
+  const FigureRecord& figure = answer.figure;
+  std::string words = fmt::format("{}: {}", figure.surfaces, answer.surfaces_description);
+  if (figure.friction) words += fmt::format("; the page names a friction of {}", *figure.friction);
+  if (figure.condition) words += fmt::format("; {}", *figure.condition);
+  if (figure.temperature) words += fmt::format("; {}", *figure.temperature);
+  return words;
+}
+
+std::string passes_in(const FigureRecord& figure, const quantity::Unit& own, const quantity::Unit& unit) {
+  std::vector<std::string> passes;
+  for (const double pass : figure.passes)
+    passes.push_back(&unit == &own ? quantity::write_number(pass, 4)
+                                   : quantity::write_rounded(quantity::convert(pass, own, unit)));
+  return fmt::format("{} {}", fmt::join(passes, ", "), unit.symbol);
+}
+
+std::string sequence_words(const FigureRecord& figure, const DisplayUnits& units) {
+  std::string words = figure.sequence.value_or("none given");
+  if (figure.passes.empty() || !figure.unit) return words;
+  const quantity::Unit& own = quantity::unit_named(*figure.unit);
+  words += fmt::format("; in {} passes: {}", figure.passes.size(), passes_in(figure, own, own));
+  if (units.torque != &own) words += fmt::format(" = {}", passes_in(figure, own, *units.torque));
+  return words;
+}
+
+void add_locks(Section& section, const JointAnswer& answer) {
+  if (answer.locks.empty()) section.rows.push_back({"Lock", "none recorded"});
+  for (std::size_t i = 0; i < answer.locks.size(); ++i) {
+    const MaybeText& note = answer.joint.locks[i].note;
+    section.rows.push_back({i == 0 ? "Lock" : "", note ? fmt::format("{} ({})", answer.locks[i].description, *note)
+                                                       : answer.locks[i].description});
+  }
+}
+
+// What heat does to the neighbours, and they to the joint.
+void add_heat(Section& section, const JointRecord& joint) {
+  const auto degrees = [](double value) { return quantity::write_number(value, 4); };
+  for (const NeighbourRecord& neighbour : joint.neighbours) {
+    if (neighbour.bears_degC)
+      section.rows.push_back({"Heat", fmt::format("{} beside it bears {} °C at the most", neighbour.name,
+                                                  degrees(*neighbour.bears_degC))});
+    if (neighbour.runs_at_degC)
+      section.rows.push_back(
+          {"Heat", fmt::format("{} beside it runs at {} °C", neighbour.name, degrees(*neighbour.runs_at_degC))});
+  }
+}
+
+// Why this wrench is none for the joint, in the words of the gravest finding.
+std::string wrench_refusal(const JointAnswer& answer, const DisplayUnits& units) {
+  if (!answer.not_to_be_used_because.empty()) return answer.not_to_be_used_because;
+  if (!answer.wrench->wanted) return "no torque for the surfaces that are fitted";
+  const auto& findings = answer.wrench->setting.findings;
+  if (findings.empty()) return "no mark of its scale lies within the limits of the figure";
+  return report::finding_text(findings.front(), units);
+}
+
+void add_wrench(Section& section, const JointAnswer& answer, const DisplayUnits& units) {
+  const WrenchAnswer& asked = *answer.wrench;
+  const tightening::Wrench& wrench = asked.wrench;
+  const auto marked = [&](double value) {
+    return fmt::format("{} {}", quantity::write_number(value, 6), wrench.unit->symbol);
+  };
+  const std::string scale =
+      fmt::format("{}, {} to {}", wrench.name, quantity::write_number(wrench.low, 6), marked(wrench.high));
+  if (!asked.setting.setting) {
+    section.rows.push_back({"Wrench", fmt::format("{}: no setting: {}", scale, wrench_refusal(answer, units))});
+    return;
+  }
+  const double wanted = quantity::from_si(quantity::in_newton_metres(*asked.wanted), *wrench.unit);
+  const double off = *asked.setting.setting - wanted;
+  std::string words = fmt::format("set {}", marked(*asked.setting.setting));
+  if (off > 0.001 * wanted || off < -0.001 * wanted)
+    words += fmt::format(", the mark nearest to {}", quantity::write_value(wanted, *wrench.unit, 4));
+  if (!asked.setting.suitable)
+    words = fmt::format("not yet: {}", report::finding_text(asked.setting.findings.front(), units));
+  section.rows.push_back({"Wrench", fmt::format("{}: {}", scale, words)});
+  const FigureRecord& figure = answer.figure.figure;
+  if (figure.passes.empty() || !figure.unit) return;
+  const double first = quantity::convert(figure.passes.front(), quantity::unit_named(*figure.unit), *wrench.unit);
+  if (first < wrench.low)
+    section.rows.push_back({"", fmt::format("its scale begins above the first pass of {}: another wrench for that",
+                                            quantity::write_value(first, *wrench.unit, 4))});
 }
 
 Section glance(const JointAnswer& answer, const DisplayUnits& units) {
   const JointRecord& joint = answer.joint;
   const FigureRecord& figure = joint.figure;
   Section section;
-  add_torque(section, answer, units);
-  std::string surfaces = fmt::format("{}: {}", figure.surfaces, answer.surfaces_description);
-  if (figure.condition) surfaces += fmt::format("; {}", *figure.condition);
-  section.rows.push_back({"Surfaces", surfaces});
+  add_torque(section, answer.figure, units, "Torque");
+  if (!answer.beside.empty()) section.rows.push_back({"", source_words(figure)});
+  if (answer.wrench) add_wrench(section, answer, units);
+  section.rows.push_back({"Surfaces", surfaces_words(answer.figure)});
+  for (const FigureAnswer& other : answer.beside) {
+    add_torque(section, other, units, "Also in force");
+    section.rows.push_back({"", source_words(other.figure)});
+    section.rows.push_back({"", "surfaces " + surfaces_words(other)});
+  }
   section.rows.push_back({"Tighten", fmt::format("{}, {}", thread::turn_name(answer.tighten), joint.seen_from)});
   section.rows.push_back({"Undo", fmt::format("{}, {}", thread::turn_name(answer.undo), joint.seen_from)});
   if (joint.holding) section.rows.push_back({"Hold", *joint.holding});
-  section.rows.push_back({"Lock", answer.lock_description.empty() ? joint.lock : answer.lock_description});
-  if (figure.sequence || joint.quantity > 1)
-    section.rows.push_back({"Sequence", figure.sequence.value_or("none given")});
-  section.rows.push_back({"Recheck", figure.recheck.value_or("none given")});
+  if (joint.drive) section.rows.push_back({"Drive", *joint.drive});
+  add_locks(section, answer);
+  add_heat(section, joint);
+  if (figure.sequence || joint.quantity > 1) section.rows.push_back({"Sequence", sequence_words(figure, units)});
+  if (figure.recheck.empty()) section.rows.push_back({"Recheck", "none given"});
+  for (const RecheckRecord& recheck : figure.recheck)
+    section.rows.push_back({&recheck == &figure.recheck.front() ? "Recheck" : "", recheck.words});
+  if (figure.reuse) section.rows.push_back({"Use again", *figure.reuse});
   section.rows.push_back({"Fastener", fastener_words(answer)});
-  section.rows.push_back({"Source", fmt::format("{}, {}, {}: {}", figure.source.title, figure.source.edition,
-                                                figure.source.where, status_words(figure.status))});
+  if (answer.beside.empty()) section.rows.push_back({"Source", source_words(figure)});
+  for (const FigureRecord& old : joint.superseded)
+    section.rows.push_back(
+        {"Replaces",
+         fmt::format("{} ({}, {}, {}){}", old.printed, old.source.title, old.source.edition, old.source.where,
+                     figure.revised_because && &old == &joint.superseded.front() ? ": " + *figure.revised_because
+                                                                                 : "")});
+  if (joint.machine.serial_from || joint.machine.serial_to)
+    section.rows.push_back(
+        {"Holds for", fmt::format("serial numbers {} to {}", joint.machine.serial_from.value_or("first"),
+                                  joint.machine.serial_to.value_or("last"))});
   return section;
+}
+
+std::string loads_words(const tightening::ClampAnswer& clamp, const DisplayUnits& units) {
+  const auto& load = clamp.thread_friction ? clamp.thread_friction->preload : clamp.nut_factor->preload;
+  return fmt::format("{} (low / likely / high); {}", quantity::write(load, units), report::verdict_text(clamp));
+}
+
+// What the other surfaces make of the figure, and the torque that clamps the same on them.
+Section as_fitted_section(const JointAnswer& answer, const DisplayUnits& units) {
+  const AsFitted& fitted = *answer.as_fitted;
+  Section section{fmt::format("As fitted: {} ({})", fitted.surfaces, fitted.description), {}};
+  if (!fitted.differs) {
+    section.rows.push_back({"Torque", "the figure is for these surfaces: nothing is corrected"});
+    return section;
+  }
+  if (fitted.clamp_at_figure) section.rows.push_back({"At the figure", loads_words(*fitted.clamp_at_figure, units)});
+  if (!fitted.torque) {
+    section.rows.push_back({"Torque", "no correction: " + fitted.no_correction_because});
+    return section;
+  }
+  section.rows.push_back(
+      {"Torque", fmt::format("{}, corrected once by the ratio of nut factors, {}; not the maker's",
+                             in_units(*fitted.torque, units), quantity::write_number(*fitted.factor, 3))});
+  section.rows.push_back({"At that torque", loads_words(*fitted.clamp, units)});
+  for (const RivalReduction& rival : fitted.rivals)
+    section.rows.push_back(
+        {&rival == &fitted.rivals.front() ? "Published" : "",
+         fmt::format("× {}: {} ({}; {})", quantity::write_number(rival.published.factor, 3),
+                     quantity::write(rival.torque, units), rival.published.rule, rival.published.source.title)});
+  if (fitted.rivals.empty()) section.rows.push_back({"Published", "no factor for this change is in the tables"});
+  section.rows.push_back({"", "what follows is for the corrected torque on what is fitted"});
+  return section;
+}
+
+// Where several are in force, or other surfaces are asked about, each says which it is.
+void add_clamp(report::Document& document, const JointAnswer& joint, const FigureAnswer& figure,
+               const DisplayUnits& units) {
+  if (!figure.clamp) return;
+  Section section = report::clamp_section(*figure.clamp, units);
+  std::string what = figure.figure.angle_deg ? "Snug load before the angle" : "Clamp load";
+  if (joint.as_fitted) what += fmt::format(" of the figure on its own surfaces, {}", figure.figure.surfaces);
+  if (!joint.beside.empty()) what += fmt::format(" at {}", figure.figure.printed);
+  section.heading = what + " (low / likely / high)";
+  document.sections.push_back(std::move(section));
 }
 
 // How the crank-reaction finding comes to the force on a piston stop.
 Working stop_working(const JointAnswer& answer) {
-  if (!answer.joint.on_crank || !answer.joint.crank || !answer.torque) return {};
-  const crank::SliderCrank& crank = *answer.joint.crank;
+  if (!answer.joint.on_crank || !answer.crank || !answer.figure.set) return {};
+  const crank::SliderCrank& crank = *answer.crank;
   const quantity::Angle angle = k_stop_angle;
   const double t = quantity::in_radians(angle);
   const std::string source = "slider-crank statics without offset and friction";
@@ -102,24 +277,43 @@ Working stop_working(const JointAnswer& answer) {
           {"l_c", "lever of the piston", "r·sin(t + p)/cos p",
            quantity::in_millimetres(crank::bore_lever(crank, angle)), "mm", source},
           {"F_s", "force on the stop and the crown", "T·1000/l_c",
-           quantity::in_newtons(crank::stop_force(crank, angle, *answer.torque)), "N", source}};
+           quantity::in_newtons(crank::stop_force(crank, angle, *answer.figure.set)), "N", source}};
+}
+
+// Sources of what the joint works in and of the published factors, each once.
+void add_partner_sources(std::vector<Source>& sources, const JointAnswer& answer) {
+  const auto add = [&](const Source& source) {
+    if (std::ranges::find(sources, source) == sources.end()) sources.push_back(source);
+  };
+  if (answer.around.tapped) std::ranges::for_each(answer.around.tapped->material.sources, add);
+  if (answer.around.seat) std::ranges::for_each(answer.around.seat->sources, add);
+  if (answer.around.nut) add(answer.around.nut->source);
+  if (!answer.as_fitted) return;
+  if (answer.as_fitted->clamp) std::ranges::for_each(answer.as_fitted->clamp->asked.friction_sources, add);
+  for (const RivalReduction& rival : answer.as_fitted->rivals)
+    add(rival.published.source);
 }
 
 } // namespace
 
 report::Document joint_report(const JointAnswer& answer, const DisplayUnits& units, bool invented) {
   report::Document document;
-  document.title = fmt::format("{} / {} / {} [{}]", answer.joint.machine, answer.joint.assembly, answer.joint.name,
+  document.title = fmt::format("{} / {} / {} [{}]", answer.joint.machine.name, answer.joint.assembly, answer.joint.name,
                                answer.joint.slug);
   if (invented) document.banner = "INVENTED, to try the program with: never tighten a real machine by it.";
   document.sections.push_back(glance(answer, units));
-  if (answer.clamp) {
-    document.sections.push_back(report::clamp_section(*answer.clamp, units));
-    document.working = answer.clamp->working;
-    const Working stop = stop_working(answer);
-    document.working.insert(document.working.end(), stop.begin(), stop.end());
-    document.sources = report::sources_of(*answer.clamp);
+  add_clamp(document, answer, answer.figure, units);
+  for (const FigureAnswer& other : answer.beside)
+    add_clamp(document, answer, other, units);
+  if (answer.as_fitted) document.sections.push_back(as_fitted_section(answer, units));
+  if (answer.figure.clamp) {
+    document.working = answer.figure.clamp->working;
+    document.sources = report::sources_of(*answer.figure.clamp);
   }
+  document.working.insert(document.working.end(), answer.around_working.begin(), answer.around_working.end());
+  const Working stop = stop_working(answer);
+  document.working.insert(document.working.end(), stop.begin(), stop.end());
+  add_partner_sources(document.sources, answer);
   document.remarks = report::remarks_of(answer.findings, units);
   document.has_foot = true;
   return document;

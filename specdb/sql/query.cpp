@@ -9,7 +9,7 @@ namespace clampwright::specdb {
 namespace {
 
 [[noreturn]] void wrong_type(int column, const char* wanted) {
-  throw DatabaseError(fmt::format("column {} is no {}", column, wanted), Trouble::internal);
+  throw DatabaseError(fmt::format("column {} is no {}", column, wanted), Trouble::not_understood);
 }
 
 } // namespace
@@ -66,7 +66,7 @@ Trouble trouble_of(int result_code) {
 Known known_named(std::string_view name) {
   for (const Known known : {Known::printed, Known::second_hand, Known::memory, Known::computed, Known::common_practice})
     if (known_name(known) == name) return known;
-  throw DatabaseError(fmt::format("\"{}\" is no way of knowing", name), Trouble::internal);
+  throw DatabaseError(fmt::format("\"{}\" is no way of knowing", name), Trouble::not_understood);
 }
 
 } // namespace clampwright::specdb

@@ -4,6 +4,7 @@
 #include <filesystem>
 #include <functional>
 #include <memory>
+#include <string>
 
 #include "core/problem/problem.hpp"
 
@@ -16,10 +17,20 @@ namespace clampwright::specdb {
 // The user's file: machines, joints, figures. Opened only by the commands that need it.
 class Workshop {
  public:
-  // Opens a file that is there, for reading: nothing in it is written or migrated. In a place that cannot be written,
-  // and with no left-over write-ahead log beside it, it is read as it stands. Fails with no-such where there is no such
-  // file, not-understood (damaged) for an empty or broken one, wrong-file for one that is foreign or newer.
+  // Opens a file that is there, for reading: nothing in it is written or migrated. A file of an older version is
+  // migrated in memory. In a place that cannot be written it is read as it stands; where a write-ahead log was left
+  // there, a private copy of both is read, because the log may hold rows that the file does not. All that is read is
+  // the state at one moment; for a later one, open it again. Fails with no-such where there is no such file,
+  // not-understood (damaged) for an empty or broken one, wrong-file for one that is foreign or newer, no-permission,
+  // busy while another program holds it.
   [[nodiscard]] static Result<Workshop> open(const std::filesystem::path& path);
+
+  // Lets `work` change a file that is there, in one transaction: it stands whole or, where `work` refuses or throws,
+  // not at all. A file of an older version is migrated first, after a copy of it was put beside it
+  // (NAME.version-1.backup), which is taken away again where the change does not stand. Fails like `open`, and with
+  // input-output where there is no space.
+  [[nodiscard]] static Result<void> change(const std::filesystem::path& path,
+                                           const std::function<Result<void>(SQLite::Database&)>& work);
 
   // Makes a new file and lets `fill` write into it, in one transaction, under another name; only the whole file gets
   // the name. Missing folders are made. Only the owner may read it. Fails with cannot-create or no-permission, and
@@ -34,12 +45,17 @@ class Workshop {
   // Everything in it is invented, for trying out.
   [[nodiscard]] bool is_invented() const;
 
+  // What a person should know about how the file was read: in a read-only place, from a copy, of an older version.
+  // Empty as a rule.
+  [[nodiscard]] const std::string& note() const { return note_; }
+
   // For the .cpp files of this folder.
   [[nodiscard]] const SQLite::Database& connection() const { return *connection_; }
 
  private:
-  explicit Workshop(std::unique_ptr<SQLite::Database> connection);
+  Workshop(std::unique_ptr<SQLite::Database> connection, std::string note);
   std::unique_ptr<SQLite::Database> connection_;
+  std::string note_;
 };
 
 } // namespace clampwright::specdb

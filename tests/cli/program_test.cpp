@@ -193,7 +193,9 @@ TEST(Help, ShowsExamplesThatAreAnswered) {
   for (const auto& command : make_commands())
     for (const Example& example : command->examples()) {
       const Printed printed = run_in(folder.path(), words_of(example.line));
-      EXPECT_EQ(printed.exit, ExitCode::answered) << example.line << '\n' << printed.err;
+      // A look over the demo workshop finds what is wrong there, and says so in its code.
+      const ExitCode expected = example.line == "vet" ? ExitCode::check_failed : ExitCode::answered;
+      EXPECT_EQ(printed.exit, expected) << example.line << '\n' << printed.err;
     }
 }
 

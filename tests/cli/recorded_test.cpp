@@ -53,6 +53,11 @@ const std::vector<Recorded> k_recorded{
     {"show-pivot", {"show", "winch/brake-pivot"}},
     {"show-pivot-json", {"show", "winch/brake-pivot", "--json"}},
     {"show-several", {"show", "pump"}},
+    {"show-base-nuts", {"show", "pump/base-nuts"}},
+    {"show-as-fitted", {"show", "exhaust", "nuts", "--as-fitted", "anti-seize"}},
+    {"show-wrench", {"show", "pump/head-nuts", "--wrench", "A"}},
+    {"show-wrench-refused", {"show", "pump/clutch-hub", "--wrench", "A"}},
+    {"vet", {"vet"}},
 };
 
 const std::filesystem::path k_folder = CLAMPWRIGHT_SOURCE_DIR "/tests/cli/recorded";

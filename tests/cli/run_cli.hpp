@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <chrono>
 #include <cstdlib>
 #include <filesystem>
 #include <string>
@@ -36,9 +37,13 @@ class TemporaryFolder {
 
 using Arguments = std::vector<std::string>;
 
+// The day of every answer in these tests: wrench B of the demo workshop fell due eight weeks before.
+inline constexpr std::chrono::year_month_day k_demo_day{std::chrono::year(2026), std::chrono::November,
+                                                        std::chrono::day(25)};
+
 // The program in process, its data in `data`.
 inline Printed run_in(const std::string& data, const Arguments& arguments) {
-  return run(arguments, Environment{data, "/nowhere", true, 80});
+  return run(arguments, Environment{data, "/nowhere", true, 80, k_demo_day});
 }
 
 // For commands that need no workshop.

@@ -3,7 +3,7 @@
 
 #include <gmock/gmock.h>
 
-#include "tests/cli/run_cli.hpp"
+#include "tests/cli/demo_workshop.hpp"
 
 namespace clampwright::cli {
 namespace {
@@ -12,12 +12,9 @@ using namespace testing_support;
 using ::testing::HasSubstr;
 using ::testing::Lt;
 
-class Demo : public ::testing::Test {
+class Demo : public DemoWorkshop {
  protected:
-  void SetUp() override { ASSERT_EQ(run_in(folder_.path(), {"demo"}).exit, ExitCode::answered); }
-  nlohmann::json show(const std::string& joint) { return json_of(run_in(folder_.path(), {"show", joint, "--json"})); }
-  Printed run_here(const Arguments& arguments) { return run_in(folder_.path(), arguments); }
-  TemporaryFolder folder_;
+  [[nodiscard]] nlohmann::json show(const std::string& joint) const { return json_here({"show", joint}); }
 };
 
 TEST_F(Demo, ShowsTheHubWhichWayItTurnsAndSeenFromWhere) {
@@ -103,7 +100,8 @@ TEST_F(Demo, SuggestsButNeverShowsTheJointThatWordsMayHaveMeant) {
 TEST_F(Demo, NamesTheCandidatesWhereWordsFitSeveralJoints) {
   const Printed printed = run_here({"show", "pump"});
   EXPECT_EQ(printed.exit, ExitCode::no_such);
-  EXPECT_THAT(printed.err, HasSubstr("pump/head-nuts"));
+  EXPECT_THAT(printed.err, HasSubstr("17 joints fit"));
+  EXPECT_THAT(printed.err, HasSubstr("and 9 more"));
 }
 
 TEST_F(Demo, IsShownAgainWithoutBeingMadeAgain) {

@@ -65,6 +65,11 @@ namespace clampwright::test {
   return strength::strength_of(class_8_8(), quantity::square_millimetres(stress_area_mm2), {});
 }
 
+// The same with the mark of a head that bears 0.8 of the full loads.
+[[nodiscard]] inline strength::Strength strength_08_8(double stress_area_mm2) {
+  return strength::reduced(strength_8_8(stress_area_mm2), {"08.8", 0.8, class_8_8().source}, {});
+}
+
 // M10, class 8.8 with its nominal stress area of 58.0 mm2, friction 0.08 / 0.12 / 0.16 and K 0.12 / 0.18 / 0.22,
 // face 14.63/11 mm (ISO 4014 and ISO 273, so D_m = 12.815 mm).
 [[nodiscard]] inline tightening::Case m10_case() {

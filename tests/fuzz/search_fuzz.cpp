@@ -21,6 +21,8 @@ namespace clampwright::fuzz {
 
 namespace {
 
+constexpr std::chrono::year_month_day k_day{std::chrono::year(2026), std::chrono::November, std::chrono::day(25)};
+
 constexpr std::size_t k_most_hits = 50;
 
 // The demo workshop in a folder of its own, made once.
@@ -31,7 +33,8 @@ class Demo {
     if (::mkdtemp(folder.data()) == nullptr) throw std::runtime_error("no temporary folder: " + folder);
     folder_ = folder;
     const std::filesystem::path path = folder_ / "demo.clampwright";
-    if (const auto made = specdb::make_demo_workshop(path); !made) throw std::runtime_error(made.error().message);
+    if (const auto made = specdb::make_demo_workshop(path, k_day); !made)
+      throw std::runtime_error(made.error().message);
     auto opened = specdb::Workshop::open(path);
     if (!opened) throw std::runtime_error(opened.error().message);
     workshop_.emplace(std::move(*opened));

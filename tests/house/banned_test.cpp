@@ -45,6 +45,8 @@ constexpr std::array k_banned{
     Banned{"rand",           "(",  "a generator whose seed is given"},
     Banned{"srand",          "(",  "a generator whose seed is given"},
     Banned{"random_device",  "",   "a generator whose seed is given"},
+    Banned{"system_clock",   "",   "a date that is given; the one call for today stands in cli/main.cpp"},
+    Banned{"steady_clock",   "",   "nothing: no answer depends on how long it took"},
 };
 // clang-format on
 

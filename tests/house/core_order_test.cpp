@@ -36,10 +36,11 @@ const std::vector<Folder> k_folders{
     {"thread",     {"text", "problem", "quantity", "source", "working"}, "designations are read, limits have sources, geometry shows its steps"},
     {"strength",   {"quantity", "source"}, "stresses with their sources; what class a thread has is not a thread's matter"},
     {"friction",   {"text", "problem", "quantity", "source"}, "bands with their sources, read from text"},
-    {"crank",      {"quantity"}, "forces of the engine's crank on a joint"},
+    {"crank",      {"quantity", "thread"}, "forces of the engine's crank on a joint, and which hand of thread its turning tightens"},
     {"finding",    {"quantity"}, "what is noticed about a joint, with its figures"},
     {"tightening", {"problem", "quantity", "source", "working", "thread", "strength", "friction", "finding"}, "brings thread, strength and friction together into answer and findings"},
-    {"report",     {"problem", "quantity", "source", "working", "thread", "strength", "friction", "crank", "finding", "tightening"}, "puts any answer into words"},
+    {"joint",      {"text", "quantity", "source", "working", "thread", "strength", "friction", "crank", "finding", "tightening"}, "what a tightened bolt works in: thread in the part, nut, seat, heat, drive"},
+    {"report",     {"problem", "quantity", "source", "working", "thread", "strength", "friction", "crank", "finding", "tightening", "joint"}, "puts any answer into words"},
 };
 // clang-format on
 

@@ -205,18 +205,18 @@ TEST(LockingCompound, StandsForWetSurfaces) {
 
 TEST(LockingCompound, StandsForACompoundLock) {
   EXPECT_TRUE(
-      fires(changed([](Case& c) { c.lock = lock(friction::LockFamily::compound); }), 45, Code::locking_compound));
+      fires(changed([](Case& c) { c.locks = {lock(friction::LockFamily::compound)}; }), 45, Code::locking_compound));
 }
 
 TEST(LockingCompound, StandsOnceForBoth) {
-  const Case c = changed([](Case& x) { x.wet_compound = true, x.lock = lock(friction::LockFamily::compound); });
+  const Case c = changed([](Case& x) { x.wet_compound = true, x.locks = {lock(friction::LockFamily::compound)}; });
   EXPECT_TRUE(fires(c, 45, Code::locking_compound));
 }
 
 TEST(LockingCompound, IsSilentForOtherLocks) {
   EXPECT_TRUE(is_silent(m10_case(), 45, Code::locking_compound));
-  EXPECT_TRUE(
-      is_silent(changed([](Case& c) { c.lock = lock(friction::LockFamily::positive); }), 45, Code::locking_compound));
+  EXPECT_TRUE(is_silent(changed([](Case& c) { c.locks = {lock(friction::LockFamily::positive)}; }), 45,
+                        Code::locking_compound));
 }
 
 TEST(RunningTorqueAdded, StandsWheneverOneIsGiven) {
@@ -228,13 +228,13 @@ TEST(RunningTorqueAdded, StandsWheneverOneIsGiven) {
 TEST(RunningTorqueAdded, IsSilentWithoutOne) { EXPECT_TRUE(is_silent(m10_case(), 45, Code::running_torque_added)); }
 
 TEST(RunningTorqueMissing, StandsForASelfLockingNutWithoutOne) {
-  const Case c = changed([](Case& x) { x.lock = lock(friction::LockFamily::running_torque); });
+  const Case c = changed([](Case& x) { x.locks = {lock(friction::LockFamily::running_torque)}; });
   EXPECT_EQ(severity(c, 45, Code::running_torque_missing), Severity::mind);
 }
 
 TEST(RunningTorqueMissing, IsSilentWhereOneIsGiven) {
   const Case c = changed([](Case& x) {
-    x.lock = lock(friction::LockFamily::running_torque);
+    x.locks = {lock(friction::LockFamily::running_torque)};
     x.running_torque = newton_metres(3);
   });
   EXPECT_TRUE(is_silent(c, 45, Code::running_torque_missing));

@@ -5,51 +5,14 @@
 #include "core/tightening/clamp.hpp"
 #include "core/tightening/wanted.hpp"
 #include "tests/core/cases.hpp"
+#include "tests/core/working_order.hpp"
 
 #include <gtest/gtest.h>
-
-#include <set>
-#include <string>
-#include <vector>
 
 namespace clampwright::tightening {
 namespace {
 
-// The symbols in a formula; "l_t high" is one. Words of English are none, as long as no symbol is spelled like them.
-std::vector<std::string> parts_of(std::string formula) {
-  for (const std::string_view sign : {"·", "√", "²", "³", "(", ")", "+", "/", "-", "=", ","})
-    for (std::size_t at = 0; (at = formula.find(sign, at)) != std::string::npos;)
-      formula.replace(at, sign.size(), " ");
-  std::vector<std::string> parts;
-  std::string word;
-  for (const char c : formula + " ") {
-    if (c != ' ') {
-      word += c;
-      continue;
-    }
-    if ((word == "low" || word == "high") && !parts.empty())
-      parts.back() += " " + word;
-    else if (!word.empty())
-      parts.push_back(word);
-    word.clear();
-  }
-  return parts;
-}
-
-// The first symbol that is used before it has a value; "" if there is none.
-std::string used_too_early(const Working& working) {
-  std::set<std::string> all;
-  for (const Step& step : working)
-    all.insert(step.symbol);
-  std::set<std::string> known;
-  for (const Step& step : working) {
-    if (step.formula.find("halving") == std::string::npos)
-      for (const std::string& part : parts_of(step.formula))
-        if (all.contains(part) && !known.contains(part)) return part + " in " + step.symbol + " = " + step.formula;
-    known.insert(step.symbol);
-  }
-  return {};
-}
+using test::used_too_early;
 
 TorqueAnswer torque(const Case& c, const Wanted& wanted) { return torque_for(c, wanted).value(); }
 
@@ -70,6 +33,16 @@ TEST(Working, OfAWaistedHollowBoltTakesNoSymbolBeforeItsValue) {
   c.shank = quantity::millimetres(7);
   c.bore = quantity::millimetres(3);
   EXPECT_EQ(used_too_early(clamp(c, quantity::newton_metres(20))->working), "");
+}
+
+// A reduced head brings f_h into both.
+TEST(Working, OfAReducedHeadTakesNoSymbolBeforeItsValue) {
+  Case c = test::m10_case();
+  c.strength = test::strength_08_8(58.0);
+  EXPECT_EQ(used_too_early(clamp(c, quantity::newton_metres(20))->working), "");
+  const Working working = torque(c, {Aim::yield_share, {}, 0.9}).clamp.working;
+  EXPECT_EQ(used_too_early(working), "");
+  EXPECT_TRUE(test::is_taken_after_its_value(working, "f_h"));
 }
 
 TEST(Working, ComesToTheTorqueThatIsSet) {

@@ -59,6 +59,7 @@ TEST(NearestName, IsNoneIfMoreThanOneLetterInThreeDiffers) {
   EXPECT_EQ(nearest_name("greasy", k_names), "");
   EXPECT_EQ(nearest_name("oxxxd", k_names), "");
   EXPECT_EQ(nearest_name("", k_names), "");
+  EXPECT_EQ(nearest_name("Q", std::array<std::string, 2>{"A", "B"}), "");
 }
 
 } // namespace

@@ -100,7 +100,7 @@ TEST(CaseQuestion, LeavesOutWhatWasNotSaid) {
   const auto found = answered(m10());
   EXPECT_FALSE(found.accuracy.has_value());
   EXPECT_FALSE(found.asked.running_torque.has_value());
-  EXPECT_FALSE(found.asked.lock.has_value());
+  EXPECT_FALSE(!found.asked.locks.empty());
   EXPECT_FALSE(found.asked.shank.has_value());
   EXPECT_FALSE(found.asked.bore.has_value());
 }
@@ -137,8 +137,15 @@ TEST(CaseQuestion, TakesARunningTorqueWithAMassForAForce) {
 
 TEST(CaseQuestion, TakesALock) {
   CaseQuestion q = m10();
-  q.lock = "Tab Washer";
-  EXPECT_EQ(answered(q).asked.lock->name, "tab-washer");
+  q.locks = {"Tab Washer"};
+  ASSERT_EQ(answered(q).asked.locks.size(), 1U);
+  EXPECT_EQ(answered(q).asked.locks.front().name, "tab-washer");
+}
+
+TEST(CaseQuestion, TakesSeveralLocks) {
+  CaseQuestion q = m10();
+  q.locks = {"locking-nut-insert", "compound-low"};
+  EXPECT_EQ(answered(q).asked.locks.size(), 2U);
 }
 
 TEST(CaseQuestion, TakesShankAndBore) {
@@ -158,7 +165,7 @@ TEST(CaseQuestion, IsRefusedUnderTheNameOfItsOption) {
     q.strength_class = row.strength_class;
     q.wrench_accuracy = row.wrench_accuracy;
     q.running_torque = row.running_torque;
-    q.lock = row.lock;
+    if (row.lock) q.locks = {*row.lock};
     q.shank = row.shank;
     q.bore = row.bore;
     const Problem problem = problem_of(resolve(catalogue, q));

@@ -7,7 +7,6 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "specdb/sql/query.hpp"
 #include "tests/core/problem_of.hpp"
 #include "tests/specdb/demo_file.hpp"
 
@@ -59,7 +58,7 @@ TEST(Joints, HaveTheirOwnWords) {
   for (const Row& row : k_joints) {
     const auto joint = joint_of_slug(workshop, row.slug);
     ASSERT_TRUE(joint.has_value()) << row.slug;
-    EXPECT_EQ(joint->machine, row.machine) << row.slug;
+    EXPECT_EQ(joint->machine.name, row.machine) << row.slug;
     EXPECT_EQ(joint->name, row.name) << row.slug;
     EXPECT_EQ(joint->kind, row.kind) << row.slug;
     EXPECT_EQ(joint->quantity, row.quantity) << row.slug;
@@ -104,18 +103,17 @@ TEST(Joints, AreFoundBySlugInAnyCaseAndWithSpaces) {
 
 TEST(Joints, AreRefusedWithTheCandidatesIfSeveralFit) {
   const test::DemoFile demo;
-  const Problem problem = problem_of(find_joint(demo.open(), "bolt"));
+  const Problem problem = problem_of(find_joint(demo.open(), "cylinder nuts"));
   EXPECT_EQ(problem.trouble, Trouble::no_such);
   EXPECT_EQ(problem.code, "several-joints");
-  EXPECT_THAT(problem.message, HasSubstr("4 joints fit")); // mounts, pulley, frame and pivot bolts
-  EXPECT_THAT(problem.hint, AllOf(HasSubstr("pump/mounts"), HasSubstr("winch/pulley-bolt"),
-                                  HasSubstr("winch/frame-bolts"), HasSubstr("winch/brake-pivot")));
+  EXPECT_THAT(problem.message, HasSubstr("2 joints fit")); // head nuts and base nuts
+  EXPECT_THAT(problem.hint, AllOf(HasSubstr("pump/head-nuts"), HasSubstr("pump/base-nuts")));
 }
 
 TEST(Joints, AreRefusedWithAWayOnIfNoneFits) {
   const test::DemoFile demo;
   const Workshop workshop = demo.open();
-  for (const char* text : {"propeller", "", "pump/", "%", "pump/clutch-hub' OR '1'='1"}) {
+  for (const char* text : {"locomotive", "", "pump/x", "%", "pump/clutch-hub' OR '1'='1"}) {
     const Problem problem = problem_of(find_joint(workshop, text));
     EXPECT_EQ(problem.trouble, Trouble::no_such) << text;
     EXPECT_FALSE(problem.hint.empty()) << text;
@@ -124,30 +122,25 @@ TEST(Joints, AreRefusedWithAWayOnIfNoneFits) {
 
 TEST(Joints, BeginWithTheClutchHub) {
   const test::DemoFile demo;
-  EXPECT_EQ(first_joint(demo.open()), "pump/clutch-hub");
+  EXPECT_EQ(joint_slugs(demo.open()).front(), "pump/clutch-hub");
 }
 
-TEST(Joints, HaveNoFirstInAFileWithoutAny) {
+TEST(Joints, AreNoneInAFileWithoutAny) {
   const test::Scratch scratch;
   ASSERT_TRUE(Workshop::create(scratch / "w", [](SQLite::Database&) {}).has_value());
-  EXPECT_FALSE(first_joint(*Workshop::open(scratch / "w")).has_value());
+  EXPECT_TRUE(joint_slugs(*Workshop::open(scratch / "w")).empty());
 }
 
-TEST(Joints, KnowTheCrankTheyAreOn) {
+TEST(Joints, KnowTheMachineTheyAreOn) {
   const test::DemoFile demo;
   const auto joint = joint_of_slug(demo.open(), "pump/clutch-hub");
-  ASSERT_TRUE(joint && joint->crank);
-  EXPECT_TRUE(joint->on_crank);
-  EXPECT_NEAR(quantity::in_millimetres(joint->crank->radius), 22.0, 1e-9); // half of stroke 44
-  EXPECT_NEAR(quantity::in_millimetres(joint->crank->rod), 88.0, 1e-9);
-}
-
-TEST(Joints, KnowNoCrankWhereTheMachineHasNone) {
-  const test::DemoFile demo;
-  const auto joint = joint_of_slug(demo.open(), "winch/pulley-bolt");
   ASSERT_TRUE(joint.has_value());
   EXPECT_TRUE(joint->on_crank);
-  EXPECT_FALSE(joint->crank.has_value());
+  EXPECT_EQ(joint->machine.stroke_mm, 44.0);
+  EXPECT_EQ(joint->machine.rod_mm, 88.0);
+  EXPECT_EQ(joint->machine.crank_turn, "clockwise");
+  EXPECT_EQ(joint->machine.crank_seen_from, "looking at the clutch");
+  EXPECT_EQ(joint->machine.serial_from, "P3-0400");
 }
 
 TEST(Joints, LeaveEmptyWhatThePageDoesNotSay) {
@@ -155,27 +148,7 @@ TEST(Joints, LeaveEmptyWhatThePageDoesNotSay) {
   const auto joint = joint_of_slug(demo.open(), "winch/brake-pivot");
   ASSERT_TRUE(joint.has_value());
   EXPECT_FALSE(joint->figure.value || joint->figure.unit || joint->figure.low || joint->figure.angle_deg);
-  EXPECT_FALSE(joint->figure.sequence || joint->figure.recheck || joint->holding || joint->face_outer);
-}
-
-TEST(Joints, ShowTheFigureInForce) {
-  const test::Scratch scratch;
-  const auto made = Workshop::create(scratch / "w", [](SQLite::Database& database) {
-    run(database, "INSERT INTO source VALUES (1,'s','s','s','printed')");
-    run(database, "INSERT INTO machine VALUES (1,'m','m','m',NULL,NULL,NULL,NULL)");
-    run(database, "INSERT INTO assembly VALUES (1,1,'a')");
-    run(database,
-        "INSERT INTO joint VALUES (1,'m/j',1,'j','bolt',1,'M8','8.8','head',NULL,NULL,NULL,NULL,'none',0,'x',NULL,'')");
-    for (const char* row :
-         {"(1,1,'20 N·m',20.0,'N.m',NULL,NULL,NULL,NULL,NULL,'dry',NULL,NULL,NULL,1,'p','maker',NULL)",
-          "(2,1,'22 N·m',22.0,'N.m',NULL,NULL,NULL,NULL,NULL,'dry',NULL,NULL,NULL,1,'p','maker',1)",
-          "(3,1,'24 N·m',24.0,'N.m',NULL,NULL,NULL,NULL,NULL,'dry',NULL,NULL,NULL,1,'p','maker',2)"})
-      run(database, (std::string("INSERT INTO figure VALUES ") + row).c_str());
-    run(database,
-        "INSERT INTO joint_search (rowid, name, assembly, machine, thread, words) VALUES (1,'j','a','m','M8','')");
-  });
-  ASSERT_TRUE(made.has_value());
-  EXPECT_EQ(joint_of_slug(*Workshop::open(scratch / "w"), "m/j")->figure.printed, "24 N·m");
+  EXPECT_FALSE(joint->figure.sequence || joint->holding || joint->nut_class || joint->face_outer);
 }
 
 } // namespace

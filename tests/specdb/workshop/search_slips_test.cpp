@@ -10,7 +10,8 @@
 #include <gtest/gtest.h>
 
 #include "specdb/sql/query.hpp"
-#include "tests/specdb/demo_file.hpp"
+#include "tests/specdb/scratch.hpp"
+#include "tests/specdb/small_workshop.hpp"
 
 namespace clampwright::specdb {
 namespace {
@@ -21,37 +22,37 @@ using testing::UnorderedElementsAre;
 using Slugs = std::vector<std::string>;
 
 struct Joint {
-  std::string_view slug, name, assembly, machine, thread, words;
+  const char *slug, *name, *assembly, *machine, *thread, *words;
 };
 
 // clang-format off
 constexpr std::array k_joints{
-    Joint{"pump/flywheel",  "flywheel nut",        "ignition", "Pump",  "M10x1.25",   "magneto rotor"},
-    Joint{"pump/exhaust",   "exhaust flange nuts", "exhaust",  "Pump",  "M8",         "silencer manifold"},
-    Joint{"pump/head",      "cylinder head nuts",  "cylinder", "Pump",  "M8",         "studs gasket"},
-    Joint{"winch/pulley",   "drive pulley bolt",   "engine",   "Winch", "M10",        "belt sheave"},
-    Joint{"winch/cover",    "cover screws",        "gearbox",  "Winch", "10-32 UNF",  "lid"},
-    Joint{"winch/clamp",    "clamp screws",        "gearbox",  "Winch", "10-24 UNC",  "lug"},
-    Joint{"winch/crank",    "pipe écrou",          "boîtier",  "Winch", "M14x1.5-LH", "löschkupplung"},
+    Joint{"pump/flywheel",  "flywheel nut",        "ignition", "pump",  "M10x1.25",   "magneto rotor"},
+    Joint{"pump/exhaust",   "exhaust flange nuts", "exhaust",  "pump",  "M8",         "silencer manifold"},
+    Joint{"pump/head",      "cylinder head nuts",  "cylinder", "pump",  "M8",         "studs gasket"},
+    Joint{"winch/pulley",   "drive pulley bolt",   "engine",   "winch", "M10",        "belt sheave"},
+    Joint{"winch/cover",    "cover screws",        "gearbox",  "winch", "10-32 UNF",  "lid"},
+    Joint{"winch/clamp",    "clamp screws",        "gearbox",  "winch", "10-24 UNC",  "lug"},
+    Joint{"winch/crank",    "pipe écrou",          "boîtier",  "winch", "M14x1.5-LH", "löschkupplung"},
 };
 // clang-format on
 
 void fill(SQLite::Database& database) {
-  run(database, "INSERT INTO machine VALUES (1,'any','Any','pump',NULL,NULL,NULL,NULL)");
-  run(database, "INSERT INTO assembly VALUES (1,1,'any')");
-  int id = 0;
-  for (const Joint& joint : k_joints) {
-    ++id;
-    run(database, "INSERT INTO joint VALUES (?,?,1,?,'bolt',1,?,'8.8','head',NULL,NULL,NULL,NULL,'none',0,'x',NULL,?)",
-        id, joint.slug, joint.name, joint.thread, joint.words);
-    run(database, "INSERT INTO joint_search (rowid, name, assembly, machine, thread, words) VALUES (?, ?, ?, ?, ?, ?)",
-        id, joint.name, joint.assembly, joint.machine, joint.thread, joint.words);
+  for (const char* machine : {"pump", "winch"})
+    add_machine(database, {.slug = machine, .name = machine, .kind = machine});
+  for (const Joint& row : k_joints) {
+    JointRecord joint = test::small_joint(row.slug, row.machine);
+    joint.name = row.name;
+    joint.assembly = row.assembly;
+    joint.thread = row.thread;
+    joint.words = row.words;
+    add_joint(database, joint);
   }
 }
 
 class Slips : public testing::Test {
  protected:
-  void SetUp() override { ASSERT_TRUE(Workshop::create(scratch_ / "w", fill).has_value()); }
+  void SetUp() override { test::make_small_workshop(scratch_ / "w", fill); }
   [[nodiscard]] Found find(std::string_view words) const { return search(*Workshop::open(scratch_ / "w"), words); }
   [[nodiscard]] Slugs slugs(std::string_view words) const {
     Slugs out;

@@ -177,46 +177,5 @@ TEST(NewWorkshop, KeepsWhatIsBesideItIfFillingFails) {
   EXPECT_EQ(test::bytes_of(scratch / "w-wal"), "a stranger's");
 }
 
-struct RuleRow {
-  const char* broken;
-  const char* sql;
-};
-
-// clang-format off
-// Each on top of one machine, assembly, joint and source, all of them 1.
-constexpr RuleRow k_rules[] = {
-    {"a joint without assembly",      "INSERT INTO joint VALUES (2,'x',9,'x','bolt',1,'M8','8.8','head',NULL,NULL,NULL,NULL,'none',0,'x',NULL,'')"},
-    {"a kind that is none",           "INSERT INTO joint VALUES (2,'x',1,'x','rivet',1,'M8','8.8','head',NULL,NULL,NULL,NULL,'none',0,'x',NULL,'')"},
-    {"a face without inner diameter", "INSERT INTO joint VALUES (2,'x',1,'x','bolt',1,'M8','8.8','head',NULL,'9 mm',NULL,NULL,'none',0,'x',NULL,'')"},
-    {"a slug twice",                  "INSERT INTO joint VALUES (2,'j',1,'x','bolt',1,'M8','8.8','head',NULL,NULL,NULL,NULL,'none',0,'x',NULL,'')"},
-    {"no bolts at all",               "INSERT INTO joint VALUES (2,'x',1,'x','bolt',0,'M8','8.8','head',NULL,NULL,NULL,NULL,'none',0,'x',NULL,'')"},
-    {"a value without unit",          "INSERT INTO figure VALUES (1,1,'9',9.0,NULL,NULL,NULL,NULL,NULL,NULL,'dry',NULL,NULL,NULL,1,'p','maker',NULL)"},
-    {"a maker's figure without value", "INSERT INTO figure VALUES (1,1,'9',NULL,NULL,NULL,NULL,NULL,NULL,NULL,'dry',NULL,NULL,NULL,1,'p','maker',NULL)"},
-    {"a torque of nothing",           "INSERT INTO figure VALUES (1,1,'0',0.0,'N.m',NULL,NULL,NULL,NULL,NULL,'dry',NULL,NULL,NULL,1,'p','maker',NULL)"},
-    {"a tolerance beside the value",  "INSERT INTO figure VALUES (1,1,'9',9.0,'N.m',NULL,10.0,11.0,NULL,NULL,'dry',NULL,NULL,NULL,1,'p','maker',NULL)"},
-    {"a figure without source",       "INSERT INTO figure VALUES (1,1,'9',9.0,'N.m',NULL,NULL,NULL,NULL,NULL,'dry',NULL,NULL,NULL,7,'p','maker',NULL)"},
-    {"a rod shorter than the crank",  "INSERT INTO machine VALUES (2,'x','x','x',NULL,NULL,44.0,20.0)"},
-    {"a turn seen from nowhere",      "INSERT INTO machine VALUES (2,'x','x','x','clockwise',NULL,NULL,NULL)"},
-    {"a way of knowing that is none", "INSERT INTO source VALUES (2,'x','x','x','hearsay')"},
-    {"text for a number",             "INSERT INTO machine VALUES (2,'x','x','x',NULL,NULL,'long',88.0)"},
-};
-// clang-format on
-
-TEST(WorkshopSchema, TakesWhatKeepsItsRules) {
-  const test::Scratch scratch;
-  const auto made = Workshop::create(scratch / "w", [](SQLite::Database& database) {
-    run(database, "INSERT INTO source VALUES (1,'s','s','s','printed')");
-    run(database, "INSERT INTO machine VALUES (1,'m','m','m','clockwise','from the clutch',44.0,88.0)");
-    run(database, "INSERT INTO assembly VALUES (1,1,'a')");
-    run(database,
-        "INSERT INTO joint VALUES (1,'j',1,'j','bolt',1,'M8','8.8','head',NULL,NULL,NULL,NULL,'none',0,'x',NULL,'')");
-    run(database, "INSERT INTO figure VALUES (1,1,'9',9.0,'N.m',NULL,8.0,10.0,NULL,NULL,'dry',NULL,NULL,NULL,1,'p',"
-                  "'maker',NULL)");
-    for (const RuleRow& row : k_rules)
-      EXPECT_THROW(run(database, row.sql), SQLite::Exception) << row.broken;
-  });
-  EXPECT_TRUE(made.has_value());
-}
-
 } // namespace
 } // namespace clampwright::specdb

@@ -32,18 +32,18 @@ void make_foreign(const fs::path& path) {
 
 // A demo workshop that says it is two versions newer.
 void make_newer(const fs::path& path) {
-  ASSERT_TRUE(make_demo_workshop(path).has_value());
+  ASSERT_TRUE(make_demo_workshop(path, test::k_demo_day).has_value());
   SQLite::Database database(path.string(), SQLite::OPEN_READWRITE);
-  database.exec("PRAGMA journal_mode = DELETE; PRAGMA user_version = 3");
+  database.exec("PRAGMA journal_mode = DELETE; PRAGMA user_version = 4");
 }
 
 void make_truncated(const fs::path& path) {
-  ASSERT_TRUE(make_demo_workshop(path).has_value());
+  ASSERT_TRUE(make_demo_workshop(path, test::k_demo_day).has_value());
   fs::resize_file(path, fs::file_size(path) / 2);
 }
 
 void make_stub(const fs::path& path) {
-  ASSERT_TRUE(make_demo_workshop(path).has_value());
+  ASSERT_TRUE(make_demo_workshop(path, test::k_demo_day).has_value());
   fs::resize_file(path, 200);
 }
 
@@ -66,7 +66,7 @@ constexpr Row k_files[] = {
     {"empty",     make_empty,     Trouble::not_understood, "damaged",    "is empty"},
     {"text",      make_text,      Trouble::wrong_file,     "wrong-file", "that is not a workshop file"},
     {"foreign",   make_foreign,   Trouble::wrong_file,     "wrong-file", "not a workshop file of this program"},
-    {"newer",     make_newer,     Trouble::wrong_file,     "newer-file", "version 3, this program reads up to 1"},
+    {"newer",     make_newer,     Trouble::wrong_file,     "newer-file", "version 4, this program reads up to 2"},
     {"truncated", make_truncated, Trouble::not_understood, "damaged",    "is damaged"},
 };
 // clang-format on
@@ -203,28 +203,28 @@ TEST(ReadingAWorkshop, GoesOnAfterItsMove) {
   const test::DemoFile demo;
   Workshop one = demo.open();
   const Workshop other = std::move(one);
-  EXPECT_EQ(first_joint(other), "pump/clutch-hub");
+  EXPECT_EQ(joint_slugs(other).front(), "pump/clutch-hub");
 }
 
 TEST(ReadingAWorkshop, SeesWhatAnotherReaderSees) {
   const test::DemoFile demo;
   const Workshop one = demo.open();
   const Workshop other = demo.open();
-  EXPECT_EQ(first_joint(one), first_joint(other));
+  EXPECT_EQ(joint_slugs(one).front(), joint_slugs(other).front());
 }
 
 TEST(ReadingAWorkshop, SeesWhatAWriterHasCommitted) {
   const test::DemoFile demo;
   SQLite::Database writer(demo.path.string(), SQLite::OPEN_READWRITE);
   writer.exec("UPDATE joint SET slug = 'pump/renamed' WHERE slug = 'pump/clutch-hub'"); // still in the log
-  EXPECT_EQ(first_joint(demo.open()), "pump/renamed");
+  EXPECT_EQ(joint_slugs(demo.open()).front(), "pump/renamed");
 }
 
 TEST(ReadingAWorkshop, DoesNotSeeWhatAWriterHasNotCommitted) {
   const test::DemoFile demo;
   SQLite::Database writer(demo.path.string(), SQLite::OPEN_READWRITE);
   writer.exec("BEGIN IMMEDIATE; UPDATE joint SET slug = 'pump/renamed' WHERE slug = 'pump/clutch-hub'");
-  EXPECT_EQ(first_joint(demo.open()), "pump/clutch-hub");
+  EXPECT_EQ(joint_slugs(demo.open()).front(), "pump/clutch-hub");
 }
 
 // A program that died while it wrote leaves its log; what it committed is in there alone.
@@ -238,7 +238,7 @@ TEST(ReadingAWorkshop, SeesWhatIsInALogThatWasLeftOver) {
     fs::copy(demo.path.string() + "-wal", copy / "w-wal");
   }
   const std::string before = test::bytes_of(copy / "w");
-  EXPECT_EQ(first_joint(Workshop::open(copy / "w").value()), "pump/renamed");
+  EXPECT_EQ(joint_slugs(Workshop::open(copy / "w").value()).front(), "pump/renamed");
   EXPECT_TRUE(test::bytes_of(copy / "w") == before);
 }
 

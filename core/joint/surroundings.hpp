@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What a bolt works in: the thread in the part, the nut, the seat, what is hot beside it, which way it is driven. Each
+// is left out where it is not known; then nothing is said about it.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/crank/thread_hand.hpp"
+#include "core/finding/finding.hpp"
+#include "core/quantity/quantity.hpp"
+#include "core/strength/material.hpp"
+#include "core/tightening/answer.hpp"
+#include "core/working/step.hpp"
+
+namespace clampwright::joint {
+
+// A thread in a part: the area that would be sheared off for each length engaged, at the least material that the
+// limits allow.
+struct TappedPart {
+  std::string part; // "crankcase"
+  strength::PartMaterial material;
+  quantity::Length engagement;
+  quantity::Length shear_width;
+  quantity::Length crest_min;      // d_min of the bolt, for the working
+  quantity::Length part_pitch_max; // D2_max of the part
+};
+
+struct Nut {
+  std::string nut_class;                         // "8"
+  std::optional<std::string> highest_bolt_class; // that it may go with; none for thin nuts
+  Source source;
+};
+
+struct HotNeighbour {
+  std::string name;
+  quantity::Temperature runs_at;
+};
+
+// A part that wears out by being used, or is replaced by rule.
+struct ReuseRule {
+  bool never = false;
+  std::string words; // as the figure's page has it
+};
+
+struct Surroundings {
+  std::optional<TappedPart> tapped;
+  std::optional<strength::PartMaterial> seat;
+  std::optional<Nut> nut;
+  std::vector<HotNeighbour> hot;
+  std::optional<crank::Drive> drive;
+  std::optional<ReuseRule> reuse;
+};
+
+// The load at which the thread in the part is sheared off; nothing where its material has no known strength.
+[[nodiscard]] std::optional<quantity::Force> strip_load(const TappedPart& tapped);
+
+// Mean pressure on the ring under the turned part. Precondition: outer > inner.
+[[nodiscard]] quantity::Stress seat_pressure(quantity::Force load, const tightening::Face& face);
+
+// What the surroundings make of a bolt that is tightened so (`clamp` is empty where there is no torque):
+//   strip-governs  the thread in the part is sheared before the bolt reaches its proof load, or the clamp load may get
+//                  there (mind); it is likely to (stop)
+//   seat-pressure  the pressure under the turned part may pass (mind) or likely passes (stop) what its material bears
+//   nut-too-weak   the nut's class goes only with weaker bolts
+//   heat-limit     a neighbour runs hotter than a lock bears
+//   hand-doubt     the steady load would undo a thread of this hand
+//   single-use     a lock, or by the figure's page the fastener, that is new each time
+// Only a bolt is judged by loads. `locks` and `hand` are the fastener's.
+[[nodiscard]] finding::Findings findings_around(const Surroundings& around, const tightening::Case& asked,
+                                                const tightening::ClampAnswer* clamp);
+
+// How the loads and pressures of those findings come about; empty where none is judged. It goes on from the working of
+// `clamp` and takes its symbols (P, F, D_o, …), so it stands below that.
+[[nodiscard]] Working working_around(const Surroundings& around, const tightening::ClampAnswer* clamp);
+
+} // namespace clampwright::joint

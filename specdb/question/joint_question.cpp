@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "specdb/question/joint_question.hpp"
+
+#include <charconv>
+
+#include "core/quantity/read.hpp"
+#include "core/quantity/unit.hpp"
+#include "core/thread/stripping.hpp"
+#include "specdb/catalogue/materials.hpp"
+#include "specdb/catalogue/nuts.hpp"
+#include "specdb/sql/error.hpp"
+
+namespace clampwright::specdb {
+
+namespace {
+
+thread::Turn turn_named(const std::string& name) {
+  return name == "clockwise" ? thread::Turn::clockwise : thread::Turn::anticlockwise;
+}
+
+// "2026-11-25"; the schema has checked how it is written.
+std::chrono::year_month_day date_from(const std::string& text) {
+  const auto number = [&](std::size_t at, std::size_t length) {
+    int value = 0;
+    (void)std::from_chars(text.data() + at, text.data() + at + length, value);
+    return value;
+  };
+  return std::chrono::year_month_day{std::chrono::year(number(0, 4)),
+                                     std::chrono::month(static_cast<unsigned>(number(5, 2))),
+                                     std::chrono::day(static_cast<unsigned>(number(8, 2)))};
+}
+
+Result<void> add_tapped(const Catalogue& catalogue, const JointRecord& joint, const ResolvedCase& resolved,
+                        joint::Surroundings& around) {
+  if (!joint.mating_material || !joint.engagement || !resolved.thread.limits) return {};
+  const auto material = find_material(catalogue, *joint.mating_material);
+  if (!material) return Refusal(material.error());
+  const auto engagement = quantity::read_length(*joint.engagement);
+  if (!engagement) return in_field(engagement.error(), "engagement");
+  const thread::Limits& limits = *resolved.thread.limits;
+  around.tapped = joint::TappedPart{joint.mating_part.value_or("part"),
+                                    *material,
+                                    *engagement,
+                                    thread::internal_strip_width(resolved.asked.thread, limits),
+                                    limits.d_min,
+                                    limits.D2_max};
+  return {};
+}
+
+} // namespace
+
+CaseQuestion question_of(const JointRecord& joint, const FigureRecord& figure) {
+  CaseQuestion q;
+  q.thread = joint.thread;
+  q.strength_class = joint.strength_class;
+  if (figure.friction)
+    q.mu = figure.friction;
+  else
+    q.surfaces = figure.surfaces;
+  q.kind = joint.kind;
+  q.head = joint.head;
+  q.washer = joint.washer;
+  q.face_outer = joint.face_outer;
+  q.face_inner = joint.face_inner;
+  for (const LockRecord& lock : joint.locks)
+    q.locks.push_back(lock.lock);
+  if (joint.turned == "nut" && !joint.face_outer) q.turned = "nut";
+  q.running_torque = joint.running_torque;
+  q.mating_material = joint.mating_material;
+  q.soft_material = joint.soft_material;
+  q.angle_follows = figure.angle_deg.has_value();
+  return q;
+}
+
+std::optional<quantity::Torque> torque_of(const std::optional<double>& value, const FigureRecord& figure) {
+  if (!value || !figure.unit) return std::nullopt;
+  return quantity::newton_metres(quantity::to_si(*value, quantity::unit_named(*figure.unit)));
+}
+
+std::optional<crank::SliderCrank> crank_of(const MachineRecord& machine) {
+  if (!machine.stroke_mm || !machine.rod_mm) return std::nullopt;
+  return crank::SliderCrank{quantity::millimetres(*machine.stroke_mm / 2.0), quantity::millimetres(*machine.rod_mm)};
+}
+
+tightening::Wrench wrench_from(const WrenchRecord& record) {
+  std::optional<std::chrono::year_month_day> due;
+  if (record.due_on) due = date_from(*record.due_on);
+  return {record.name,
+          record.low,
+          record.high,
+          &quantity::unit_named(record.unit),
+          record.step,
+          {record.accuracy, record.accuracy_basis},
+          record.turns != "anticlockwise",
+          record.turns != "clockwise",
+          due};
+}
+
+Result<joint::Surroundings> surroundings_of(const Catalogue& catalogue, const JointRecord& joint,
+                                            const ResolvedCase& resolved) {
+  joint::Surroundings around;
+  if (auto tapped = add_tapped(catalogue, joint, resolved, around); !tapped) return Refusal(tapped.error());
+  if (joint.seat_material) {
+    const auto material = find_material(catalogue, *joint.seat_material);
+    if (!material) return Refusal(material.error());
+    around.seat = *material;
+  }
+  if (joint.nut_class) {
+    const auto pairing = find_nut_pairing(catalogue, *joint.nut_class);
+    if (!pairing) return Refusal(pairing.error());
+    around.nut = joint::Nut{pairing->nut_class, pairing->highest_bolt_class, pairing->source};
+  }
+  for (const NeighbourRecord& neighbour : joint.neighbours)
+    if (neighbour.runs_at_degC)
+      around.hot.push_back({neighbour.name, quantity::degrees_celsius(*neighbour.runs_at_degC)});
+  if (joint.shaft_turn && joint.driver)
+    around.drive = crank::Drive{turn_named(*joint.shaft_turn),
+                                *joint.driver == "shaft" ? crank::Driver::shaft : crank::Driver::part};
+  if (joint.figure.reuse_rule)
+    around.reuse = joint::ReuseRule{*joint.figure.reuse_rule == "never", joint.figure.reuse.value_or("")};
+  return around;
+}
+
+} // namespace clampwright::specdb

@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "specdb/workshop/entries.hpp"
+
+#include <fmt/format.h>
+
+#include "specdb/sql/query.hpp"
+
+namespace clampwright::specdb {
+
+namespace {
+
+long long last_id(const SQLite::Database& database) {
+  Query row(database, "SELECT last_insert_rowid()");
+  (void)row.next();
+  return row.integer(0);
+}
+
+long long id_of(const SQLite::Database& database, const char* sql, std::string_view slug) {
+  Query row(database, sql, slug);
+  if (!row.next()) throw DatabaseError(fmt::format("nothing is entered under {}", slug), Trouble::internal);
+  return row.integer(0);
+}
+
+void add_figure(const SQLite::Database& database, long long joint, const FigureRecord& f,
+                std::optional<long long> supersedes) {
+  const long long source = id_of(database, "SELECT id FROM source WHERE slug = ?", f.source_slug);
+  run(database,
+      "INSERT INTO figure (joint_id, printed, value, unit, tolerance, low, high, method, angle_deg, reading, surfaces, "
+      "friction, condition, temperature, sequence, running_torque_rule, reuse_rule, reuse, source_id, place, status, "
+      "supersedes, revised_because) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+      joint, f.printed, f.value, f.unit, f.tolerance, f.low, f.high, f.method, f.angle_deg, f.reading, f.surfaces,
+      f.friction, f.condition, f.temperature, f.sequence, f.running_torque_rule, f.reuse_rule, f.reuse, source,
+      f.source.where, f.status, supersedes, f.revised_because);
+  const long long figure = last_id(database);
+  int position = 0;
+  for (const double pass : f.passes)
+    run(database, "INSERT INTO figure_pass (figure_id, position, value) VALUES (?, ?, ?)", figure, ++position, pass);
+  position = 0;
+  for (const RecheckRecord& r : f.recheck)
+    run(database, "INSERT INTO recheck (figure_id, position, words, hours, days, event) VALUES (?, ?, ?, ?, ?, ?)",
+        figure, ++position, r.words, r.hours, r.days, r.event);
+}
+
+} // namespace
+
+void add_source(const SQLite::Database& database, const SourceRecord& s) {
+  run(database, "INSERT INTO source (slug, title, edition, known) VALUES (?, ?, ?, ?)", s.slug, s.title, s.edition,
+      known_name(s.known));
+}
+
+void add_machine(const SQLite::Database& database, const MachineRecord& m) {
+  run(database,
+      "INSERT INTO machine (slug, name, kind, serial_from, serial_to, crank_turn, crank_seen_from, stroke_mm, rod_mm, "
+      "port_below_top_mm, plug_reach_mm) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+      m.slug, m.name, m.kind, m.serial_from, m.serial_to, m.crank_turn, m.crank_seen_from, m.stroke_mm, m.rod_mm,
+      m.port_below_top_mm, m.plug_reach_mm);
+}
+
+void add_wrench(const SQLite::Database& database, const WrenchRecord& w) {
+  run(database,
+      "INSERT INTO wrench (slug, name, low, high, unit, step, accuracy, accuracy_basis, turns, due_on) VALUES (?, ?, "
+      "?, ?, ?, ?, ?, ?, ?, ?)",
+      w.slug, w.name, w.low, w.high, w.unit, w.step, w.accuracy, w.accuracy_basis, w.turns, w.due_on);
+}
+
+void add_joint(const SQLite::Database& database, const JointRecord& j) {
+  const long long machine = id_of(database, "SELECT id FROM machine WHERE slug = ?", j.machine.slug);
+  run(database, "INSERT OR IGNORE INTO assembly (machine_id, name) VALUES (?, ?)", machine, j.assembly);
+  run(database,
+      "INSERT INTO joint (slug, assembly_id, name, kind, quantity, thread, class, nut_class, turned, head, washer, "
+      "face_outer, face_inner, seat, seat_material, soft_material, mating_part, mating_material, engagement, drive, "
+      "running_torque, on_crank, shaft_turn, driver, seen_from, holding, words) "
+      "SELECT ?, id, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ? FROM assembly WHERE "
+      "machine_id = ? AND name = ?",
+      j.slug, j.name, j.kind, j.quantity, j.thread, j.strength_class, j.nut_class, j.turned, j.head, j.washer,
+      j.face_outer, j.face_inner, j.seat, j.seat_material, j.soft_material, j.mating_part, j.mating_material,
+      j.engagement, j.drive, j.running_torque, j.on_crank ? 1 : 0, j.shaft_turn, j.driver, j.seen_from, j.holding,
+      j.words, machine, j.assembly);
+  const long long joint = last_id(database);
+  int position = 0;
+  for (const LockRecord& lock : j.locks)
+    run(database, "INSERT INTO joint_lock (joint_id, position, lock, note) VALUES (?, ?, ?, ?)", joint, ++position,
+        lock.lock, lock.note);
+  for (const NeighbourRecord& n : j.neighbours)
+    run(database, "INSERT INTO neighbour (joint_id, name, bears_degC, runs_at_degC) VALUES (?, ?, ?, ?)", joint, n.name,
+        n.bears_degC, n.runs_at_degC);
+  add_figure(database, joint, j.figure, std::nullopt);
+  for (const FigureRecord& figure : j.beside)
+    add_figure(database, joint, figure, std::nullopt);
+  run(database,
+      "INSERT INTO joint_search (rowid, name, assembly, machine, thread, words) SELECT j.id, j.name, a.name, m.name || "
+      "' ' || m.kind, j.thread, j.slug || ' ' || j.words FROM joint j JOIN assembly a ON a.id = j.assembly_id JOIN "
+      "machine m ON m.id = a.machine_id WHERE j.id = ?",
+      joint);
+}
+
+Result<void> revise_figure(const SQLite::Database& database, long long superseded, const FigureRecord& figure) {
+  Query old(database,
+            "SELECT joint_id, (SELECT count(*) FROM figure n WHERE n.supersedes = f.id) FROM figure f WHERE "
+            "f.id = ?",
+            superseded);
+  if (!old.next())
+    return refuse(Trouble::no_such, "no-such-figure", "there is no such figure in the workshop file", {},
+                  "look the joint up again; nothing was changed");
+  if (old.integer(1) > 0)
+    return refuse(Trouble::busy, "revised-meanwhile", "another revision has taken the place of this figure meanwhile",
+                  {}, "look the joint up again and revise what stands there now; nothing was changed");
+  add_figure(database, old.integer(0), figure, superseded);
+  return {};
+}
+
+} // namespace clampwright::specdb

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Entering into a workshop file. Everything here belongs into one transaction of the caller (Workshop::create or
+// Workshop::change): it stands whole or not at all. History is kept: a figure is never overwritten, a newer one takes
+// its place and says which.
+#pragma once
+
+#include <string_view>
+
+#include "core/problem/problem.hpp"
+#include "specdb/workshop/records.hpp"
+
+namespace SQLite {
+class Database;
+}
+
+namespace clampwright::specdb {
+
+void add_source(const SQLite::Database& database, const SourceRecord& source);
+void add_machine(const SQLite::Database& database, const MachineRecord& machine);
+void add_wrench(const SQLite::Database& database, const WrenchRecord& wrench);
+
+// The joint with its locks, neighbours and figures, and its words in the search index. `machine.slug` names the machine
+// and each figure's `source_slug` its source; both are there already. `figure` is entered first, then those `beside`
+// it; `superseded` figures are entered with revise_figure, not here.
+void add_joint(const SQLite::Database& database, const JointRecord& joint);
+
+// Puts `figure` in the place of the one with id `superseded`, which stays in the file. Fails with no-such where there
+// is no such figure, and with busy where another has taken its place in the meantime: both revisions would then hold.
+[[nodiscard]] Result<void> revise_figure(const SQLite::Database& database, long long superseded,
+                                         const FigureRecord& figure);
+
+} // namespace clampwright::specdb

@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What a workshop file holds, as plain values. Threads, classes, surfaces, locks and materials are the words that the
+// reference tables know; lengths and torques of the joint are text with their unit, as they were entered.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/source/source.hpp"
+
+namespace clampwright::specdb {
+
+using MaybeText = std::optional<std::string>;
+
+struct MachineRecord {
+  std::string slug = {};
+  std::string name = {};
+  std::string kind = {};
+  MaybeText serial_from = {}; // the figures hold for these serial numbers; empty: for all
+  MaybeText serial_to = {};
+  MaybeText crank_turn = {};      // in service: clockwise, anticlockwise
+  MaybeText crank_seen_from = {}; // "looking at the clutch"
+  std::optional<double> stroke_mm = {};
+  std::optional<double> rod_mm = {};
+  std::optional<double> port_below_top_mm = {}; // the crown's way down until the highest port opens
+  std::optional<double> plug_reach_mm = {};
+};
+
+// A document from which figures are taken.
+struct SourceRecord {
+  std::string slug = {};
+  std::string title = {};
+  std::string edition = {};
+  Known known = Known::printed;
+};
+
+struct LockRecord {
+  std::string lock = {};
+  MaybeText note = {};
+};
+
+// A part near the joint: one that heat would harm (it bears so much), or one that heats the joint (it runs so hot).
+struct NeighbourRecord {
+  std::string name = {};
+  std::optional<double> bears_degC = {};
+  std::optional<double> runs_at_degC = {};
+};
+
+struct RecheckRecord {
+  std::string words = {};
+  std::optional<double> hours = {};
+  std::optional<double> days = {};
+  MaybeText event = {};
+};
+
+// A torque as specified. Where the page gives no value, `value` and `unit` are empty and `printed` holds its words.
+struct FigureRecord {
+  long long id = 0;         // in the file; 0 before it is entered
+  std::string printed = {}; // word for word, comma and all
+  std::optional<double> value = {};
+  MaybeText unit = {}; // name of a unit of torque
+  MaybeText tolerance = {};
+  std::optional<double> low = {}; // in `unit`
+  std::optional<double> high = {};
+  std::string method = "torque"; // torque, torque-angle, to-shoulder, by-feel
+  std::optional<double> angle_deg = {};
+  MaybeText reading = {}; // how the printed text was understood, where that needs saying
+  std::string surfaces = "not-stated";
+  MaybeText friction = {}; // a coefficient that the page names; it takes the place of the surfaces' band
+  MaybeText condition = {};
+  MaybeText temperature = {};
+  MaybeText sequence = {};
+  std::vector<double> passes = {};    // in `unit`
+  MaybeText running_torque_rule = {}; // add, included
+  MaybeText reuse_rule = {};          // never, while-good
+  MaybeText reuse = {};               // in words
+  std::vector<RecheckRecord> recheck = {};
+  std::string source_slug = {};
+  Source source = {};           // `where` is the page; the rest comes from the source of that slug
+  std::string status = "maker"; // maker, general-table, shop, derived, none
+  MaybeText revised_because = {};
+};
+
+// A place on a machine that is tightened.
+struct JointRecord {
+  std::string slug = {};
+  std::string assembly = {};
+  std::string name = {};
+  std::string kind = "bolt"; // bolt, hub, plug, stud-set, union
+  int quantity = 1;
+  std::string thread = {};
+  std::string strength_class = "unknown";
+  MaybeText nut_class = {};
+  std::string turned = "head"; // head, nut, part
+  MaybeText head = {};
+  MaybeText washer = {};
+  MaybeText face_outer = {};
+  MaybeText face_inner = {};
+  MaybeText seat = {};          // in words
+  MaybeText seat_material = {}; // what the turned part presses on
+  MaybeText soft_material = {}; // the weakest of what is clamped, where that is wood, plastic or a gasket
+  MaybeText mating_part = {};   // what it screws into, in words
+  MaybeText mating_material = {};
+  MaybeText engagement = {}; // length of thread engaged
+  std::vector<LockRecord> locks = {};
+  MaybeText running_torque = {}; // of a locking nut, as measured
+  MaybeText drive = {};          // the tool that fits: "13 mm hexagon"
+  std::vector<NeighbourRecord> neighbours = {};
+  bool on_crank = false;
+  MaybeText shaft_turn = {}; // of the shaft that it sits on, in service, seen from `seen_from`
+  MaybeText driver = {};     // shaft, part: which of the two turns the other
+  std::string seen_from = "looking at the bolt head";
+  MaybeText holding = {};
+  std::string words = {}; // what else a person may call it
+  MachineRecord machine = {};
+  FigureRecord figure = {};                  // the one in force that was entered first
+  std::vector<FigureRecord> beside = {};     // others in force
+  std::vector<FigureRecord> superseded = {}; // newest first
+};
+
+struct WrenchRecord {
+  std::string slug = {};
+  std::string name = {};
+  double low = 0; // in `unit`
+  double high = 0;
+  std::string unit = "N.m";
+  std::optional<double> step = {};
+  double accuracy = 0.04;
+  std::string accuracy_basis = {};
+  std::string turns = "both"; // clockwise, anticlockwise, both
+  MaybeText due_on = {};      // 2026-12-31
+};
+
+} // namespace clampwright::specdb

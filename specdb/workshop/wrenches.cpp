@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "specdb/workshop/wrenches.hpp"
+
+#include "core/text/plain_text.hpp"
+#include "specdb/catalogue/names.hpp"
+#include "specdb/sql/query.hpp"
+#include "specdb/workshop/stored_unit.hpp"
+
+namespace clampwright::specdb {
+
+std::vector<WrenchRecord> all_wrenches(const Workshop& workshop) {
+  return translated([&] {
+    Query row(workshop.connection(),
+              "SELECT slug, name, low, high, unit, step, accuracy, accuracy_basis, turns, due_on FROM wrench ORDER BY "
+              "id");
+    std::vector<WrenchRecord> wrenches;
+    while (row.next())
+      wrenches.push_back({row.text(0), row.text(1), row.real(2), row.real(3), stored_torque_unit(row.text(4)),
+                          row.maybe_real(5), row.real(6), row.text(7), row.text(8), row.maybe_text(9)});
+    return wrenches;
+  });
+}
+
+Result<WrenchRecord> find_wrench(const Workshop& workshop, std::string_view name) {
+  const std::vector<WrenchRecord> wrenches = all_wrenches(workshop);
+  const std::string wanted = text::plain_spaces(name);
+  for (const WrenchRecord& wrench : wrenches)
+    if (text::equal_fold(wrench.slug, wanted) || text::equal_fold(wrench.name, wanted)) return wrench;
+  if (wrenches.empty())
+    return refuse(Trouble::no_such, "no-such-wrench", "no wrench is recorded in the workshop file", name,
+                  "leave --wrench away, or give the accuracy of yours to clamp with --wrench-accuracy 4%");
+  std::vector<std::string> names;
+  for (const WrenchRecord& wrench : wrenches)
+    names.push_back(wrench.slug);
+  return no_such_name("wrench", name, names);
+}
+
+} // namespace clampwright::specdb

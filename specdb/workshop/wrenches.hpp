@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+#include "core/problem/problem.hpp"
+#include "specdb/workshop/records.hpp"
+#include "specdb/workshop/workshop_file.hpp"
+
+namespace clampwright::specdb {
+
+// All torque wrenches of the workshop, in the order in which they were entered.
+[[nodiscard]] std::vector<WrenchRecord> all_wrenches(const Workshop& workshop);
+
+// The wrench that a person names, by slug or name, in any case. Fails with no-such and the list.
+[[nodiscard]] Result<WrenchRecord> find_wrench(const Workshop& workshop, std::string_view name);
+
+} // namespace clampwright::specdb

@@ -10,6 +10,8 @@
 
 #include "cli/json/values_json.hpp"
 #include "core/text/plain_text.hpp"
+#include "specdb/question/joint_answer.hpp"
+#include "specdb/workshop/joints.hpp"
 #include "specdb/workshop/search.hpp"
 
 namespace clampwright::cli {
@@ -23,6 +25,32 @@ std::string read_as_line(const specdb::Found& found) {
   for (const std::string& word : found.unknown)
     unknown += fmt::format("{}\"{}\"", unknown.empty() ? "" : " or ", text::quotable(word));
   return fmt::format("Nothing begins with {}; read as: {}", unknown, found.read_as);
+}
+
+// What `show` would say of the torque itself: a list must not show a number alone that show marks as not to be used.
+struct Figures {
+  std::vector<std::string> also_in_force;
+  std::string unusable_because;
+};
+
+Figures figures_of(const specdb::Catalogue& catalogue, const specdb::Workshop& workshop, const specdb::Hit& hit) {
+  Figures figures;
+  const auto joint = specdb::joint_of_slug(workshop, hit.joint);
+  if (!joint || !hit.torque_printed) return figures;
+  for (const specdb::FigureRecord& other : joint->beside)
+    figures.also_in_force.push_back(other.printed);
+  if (const auto answer = specdb::answer_for(catalogue, *joint))
+    figures.unusable_because = answer->not_to_be_used_because;
+  return figures;
+}
+
+std::string torque_words(const specdb::Hit& hit, const Figures& figures) {
+  if (!hit.torque_printed) return "no torque given";
+  std::string words = *hit.torque_printed;
+  for (const std::string& other : figures.also_in_force)
+    words += " or " + other;
+  return figures.unusable_because.empty() ? words
+                                          : fmt::format("{}, NOT TO BE USED: {}", words, figures.unusable_because);
 }
 
 } // namespace
@@ -53,15 +81,20 @@ Result<Outcome> FindCommand::run(const Context& context) {
   Outcome out;
   Json list = Json::array();
   report::Section rows{found.read_as.empty() ? "" : read_as_line(found), {}};
+  const specdb::Catalogue catalogue;
   for (const specdb::Hit& hit : hits) {
+    const Figures figures = figures_of(catalogue, *workshop, hit);
     list.push_back({{"joint", hit.joint},
                     {"machine", hit.machine},
                     {"assembly", hit.assembly},
                     {"name", hit.name},
                     {"thread", hit.thread},
-                    {"torque_printed", text_or_null(hit.torque_printed)}});
-    rows.rows.push_back({hit.joint, fmt::format("{}, {}: {}, {}", hit.name, hit.machine, hit.thread,
-                                                hit.torque_printed.value_or("no torque given"))});
+                    {"torque_printed", text_or_null(hit.torque_printed)},
+                    {"also_in_force", figures.also_in_force},
+                    {"not_to_be_used_because",
+                     figures.unusable_because.empty() ? Json(nullptr) : Json(figures.unusable_because)}});
+    rows.rows.push_back(
+        {hit.joint, fmt::format("{}, {}: {}, {}", hit.name, hit.machine, hit.thread, torque_words(hit, figures))});
   }
   out.input = std::make_shared<Json>(Json{{"words", words}});
   out.result = std::make_shared<Json>(Json{{"invented", workshop->is_invented()},

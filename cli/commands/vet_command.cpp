@@ -40,18 +40,27 @@ bool is_standing_caution(Code code) {
   }
 }
 
+// Slips of the unit first, then figures past the bolt's limit, then other stops, then what is to be minded.
+constexpr int k_last = 3;
+
+int rank_of(const Finding& finding) {
+  if (finding.severity != Severity::stop) return k_last;
+  if (finding.code == Code::unit_slip) return 0;
+  return finding.code == Code::over_proof || finding.code == Code::over_yield ? 1 : 2;
+}
+
 // One joint that asks for a second look.
 struct Look {
   std::string slug;
-  Severity gravest = Severity::note;
+  int rank = k_last; // what comes first in the list
   std::vector<std::string> lines;
 };
 
 Look look_at(const specdb::JointAnswer& answer, const quantity::DisplayUnits& units) {
-  Look look{answer.joint.slug, Severity::note, {}};
+  Look look{answer.joint.slug, k_last, {}};
   for (const Finding& finding : answer.findings) {
     if (finding.severity == Severity::note || is_standing_caution(finding.code)) continue;
-    look.gravest = std::min(look.gravest, finding.severity);
+    look.rank = std::min(look.rank, rank_of(finding));
     look.lines.push_back(fmt::format("{}: {} [{}]", report::severity_word(finding.severity),
                                      report::finding_brief(finding, units), finding::code_name(finding.code)));
   }
@@ -59,7 +68,7 @@ Look look_at(const specdb::JointAnswer& answer, const quantity::DisplayUnits& un
 }
 
 report::Section section_of(std::vector<Look> looks) {
-  std::ranges::stable_sort(looks, {}, &Look::gravest);
+  std::ranges::stable_sort(looks, {}, &Look::rank);
   report::Section section;
   for (const Look& look : looks)
     for (const std::string& line : look.lines)
@@ -103,7 +112,7 @@ Result<Outcome> VetCommand::run(const Context& context) {
       specifications.push_back({{"joint", slug}, {"findings", Json::array()}, {"error", answer.error().message}});
       looks.push_back(
           {slug,
-           Severity::stop,
+           0,
            {fmt::format("Stop: it cannot be answered: {} ({})", answer.error().message, answer.error().input)}});
       out.exit = ExitCode::check_failed;
       continue;

@@ -18,7 +18,7 @@ Json newton_metres(const std::optional<quantity::Torque>& torque) {
   return torque ? Json(quantity::in_newton_metres(*torque)) : Json(nullptr);
 }
 
-Json torque_json(const specdb::FigureAnswer& answer) {
+Json torque_json(const specdb::FigureAnswer& answer, bool usable) {
   const specdb::FigureRecord& figure = answer.figure;
   return {{"printed", figure.printed},
           {"value", number_or_null(figure.value)},
@@ -29,7 +29,7 @@ Json torque_json(const specdb::FigureAnswer& answer) {
           {"low_N_m", newton_metres(answer.low)},
           {"nominal_N_m", newton_metres(answer.torque)},
           {"high_N_m", newton_metres(answer.high)},
-          {"set_N_m", newton_metres(answer.set)},
+          {"set_N_m", usable ? newton_metres(answer.set) : Json(nullptr)},
           {"reading", text_or_null(figure.reading)}};
 }
 
@@ -42,11 +42,10 @@ Json unit_fits_json(const std::vector<tightening::UnitFit>& fits) {
   return list;
 }
 
-Json passes_json(const specdb::FigureRecord& figure) {
+Json passes_json(const std::vector<quantity::Torque>& passes) {
   Json list = Json::array();
-  if (!figure.unit) return list;
-  for (const double pass : figure.passes)
-    list.push_back(quantity::to_si(pass, quantity::unit_named(*figure.unit)));
+  for (const quantity::Torque& pass : passes)
+    list.push_back(quantity::in_newton_metres(pass));
   return list;
 }
 
@@ -79,15 +78,15 @@ Json neighbours_json(const std::vector<specdb::NeighbourRecord>& neighbours) {
 }
 
 // Everything that belongs to the figure rather than to the joint.
-Json figure_json(const specdb::FigureAnswer& answer, const specdb::ThreadEntry& thread) {
+Json figure_json(const specdb::FigureAnswer& answer, const specdb::ThreadEntry& thread, bool usable) {
   const specdb::FigureRecord& figure = answer.figure;
-  return {{"torque", torque_json(answer)},
+  return {{"torque", torque_json(answer, usable)},
           {"surfaces", figure.surfaces},
           {"friction", text_or_null(figure.friction)},
           {"condition", text_or_null(figure.condition)},
           {"temperature", text_or_null(figure.temperature)},
           {"sequence", text_or_null(figure.sequence)},
-          {"passes_N_m", passes_json(figure)},
+          {"passes_N_m", passes_json(answer.passes)},
           {"recheck", recheck_text(figure.recheck)},
           {"rechecks", rechecks_json(figure.recheck)},
           {"reuse", text_or_null(figure.reuse)},
@@ -100,7 +99,7 @@ Json figure_json(const specdb::FigureAnswer& answer, const specdb::ThreadEntry& 
 Json beside_json(const specdb::JointAnswer& answer) {
   Json list = Json::array();
   for (const specdb::FigureAnswer& figure : answer.beside)
-    list.push_back(figure_json(figure, answer.thread));
+    list.push_back(figure_json(figure, answer.thread, answer.not_to_be_used_because.empty()));
   return list;
 }
 
@@ -131,6 +130,7 @@ Json as_fitted_json(const specdb::JointAnswer& answer) {
           {"differs", fitted.differs},
           {"factor", number_or_null(fitted.factor)},
           {"torque_N_m", newton_metres(fitted.torque)},
+          {"passes_N_m", passes_json(fitted.passes)},
           {"no_correction_because",
            fitted.no_correction_because.empty() ? Json(nullptr) : Json(fitted.no_correction_because)},
           {"published", std::move(rivals)},
@@ -172,9 +172,18 @@ Json joint_json(const specdb::JointAnswer& answer, bool invented) {
            {"class", joint.strength_class},
            {"nut_class", text_or_null(joint.nut_class)},
            {"seat", text_or_null(joint.seat)},
+           {"seat_material", text_or_null(joint.seat_material)},
+           {"soft_material", text_or_null(joint.soft_material)},
+           {"taper", text_or_null(joint.taper)},
            {"mating_part", text_or_null(joint.mating_part)},
            {"mating_material", text_or_null(joint.mating_material)},
            {"engagement", text_or_null(joint.engagement)},
+           {"engagement_mm",
+            answer.around.tapped ? Json(quantity::in_millimetres(answer.around.tapped->engagement)) : Json(nullptr)},
+           {"stroke_mm", number_or_null(joint.machine.stroke_mm)},
+           {"rod_mm", number_or_null(joint.machine.rod_mm)},
+           {"port_below_top_mm", number_or_null(joint.machine.port_below_top_mm)},
+           {"plug_reach_mm", number_or_null(joint.machine.plug_reach_mm)},
            {"drive", text_or_null(joint.drive)},
            {"turn_to_tighten", thread::turn_name(answer.tighten)},
            {"turn_to_undo", thread::turn_name(answer.undo)},
@@ -182,7 +191,9 @@ Json joint_json(const specdb::JointAnswer& answer, bool invented) {
            {"holding", text_or_null(joint.holding)},
            {"lock", answer.locks.empty() ? Json("none") : lock_json(answer.locks)},
            {"neighbours", neighbours_json(joint.neighbours)}};
-  out.update(figure_json(answer.figure, answer.thread));
+  out.update(figure_json(answer.figure, answer.thread, answer.not_to_be_used_because.empty()));
+  out["not_to_be_used_because"] =
+      answer.not_to_be_used_because.empty() ? Json(nullptr) : Json(answer.not_to_be_used_because);
   out["beside"] = beside_json(answer);
   out["superseded"] = superseded_json(joint.superseded);
   out["as_fitted"] = as_fitted_json(answer);

@@ -21,10 +21,15 @@ using quantity::Force;
 using tightening::Case;
 using tightening::ClampAnswer;
 
-// By thread friction where it is known, as the verdict is.
+// The parts around a bolt are held against the graver of the two models, the one that reckons with more load.
+bool is_by_nut_factor(const ClampAnswer& clamp) {
+  return clamp.nut_factor &&
+         (!clamp.thread_friction || clamp.nut_factor->preload.high > clamp.thread_friction->preload.high);
+}
+
 std::optional<Band<Force>> clamp_load(const ClampAnswer& clamp) {
+  if (is_by_nut_factor(clamp)) return clamp.nut_factor->preload;
   if (clamp.thread_friction) return clamp.thread_friction->preload;
-  if (clamp.nut_factor) return clamp.nut_factor->preload;
   return std::nullopt;
 }
 
@@ -121,7 +126,7 @@ void add_seat_steps(Working& working, const strength::PartMaterial& seat, const 
         {"D_i", "inner diameter of that face", "of the face", quantity::in_millimetres(face.inner), "mm", face.basis});
   }
   working.push_back({"p_B", "pressure under the turned part, likely",
-                     clamp.thread_friction ? "F/(π/4·(D_o² - D_i²))" : "F_K/(π/4·(D_o² - D_i²))",
+                     is_by_nut_factor(clamp) ? "F_K/(π/4·(D_o² - D_i²))" : "F/(π/4·(D_o² - D_i²))",
                      quantity::in_megapascals(seat_pressure(load->likely, face)), "MPa",
                      "VDI 2230-1: mean pressure on the ring"});
   working.push_back({"p_G", "what " + seat.description + " bears", "table",

@@ -68,7 +68,7 @@ struct Surroundings {
 //   heat-limit     a neighbour runs hotter than a lock bears
 //   hand-doubt     the steady load would undo a thread of this hand
 //   single-use     a lock, or by the figure's page the fastener, that is new each time
-// Only a bolt is judged by loads. `locks` and `hand` are the fastener's.
+// Only a bolt is judged by loads, by the graver of the two models. `locks` and `hand` are the fastener's.
 [[nodiscard]] finding::Findings findings_around(const Surroundings& around, const tightening::Case& asked,
                                                 const tightening::ClampAnswer* clamp);
 

@@ -109,10 +109,11 @@ constexpr std::array k_wordings{
     Wording{Code::reduced_head,
             "Mark {0}: the head bears only {1} of the full class, and the shares shown are of these reduced loads.",
             "ISO 898-1 (leading zero); ISO 10642, ISO 7380-1: 80 %"},
-    Wording{Code::embrittlement,
-            "An electroplated bolt as hard as class {0} may break without warning hours or days after it is tightened "
-            "(hydrogen). Do not fit it unless its maker vouches for the plating.",
-            "ISO 4042; SAE J1648: above 390 HV (40 HRC)"},
+    Wording{
+        Code::embrittlement,
+        "Do not fit an electroplated bolt as hard as class {0} unless its maker vouches for the plating: it may break "
+        "without warning hours or days after it is tightened (hydrogen).",
+        "ISO 4042; SAE J1648: above 390 HV (40 HRC)"},
     Wording{Code::galling, "", "J. Failure Anal. Prev. 5 (2005) 72-78: austenitic steel on itself"},
     Wording{Code::strip_governs,
             "The thread in the {0} gives first, at {1}: this torque {4} likely {2}, at the most {3}. The bolt's shares "
@@ -202,10 +203,12 @@ std::string_view verb_of(const Finding& finding) {
 
 std::string crank_reaction_text(const std::vector<std::string>& facts) {
   const std::string stop =
-      facts.empty() ? " A piston stop near top dead centre would bear many times the force that it bears lower down."
-                    : fmt::format(" A piston stop, for example one that bites {} before top dead centre, would bear "
-                                  "{}, and more without limit nearer to it; undoing may take far more than tightening.",
-                                  facts[0], facts[1]);
+      facts.empty()
+          ? " A piston stop near top dead centre would bear many times the force that it bears lower down."
+          : fmt::format(
+                " A piston stop, for example one that meets the rising piston {} before top dead centre, would bear "
+                "{}, and more without limit nearer to it; undoing may take far more than tightening.",
+                facts[0], facts[1]);
   return fmt::format(fmt::runtime(wording_of(Code::crank_reaction).text), stop);
 }
 

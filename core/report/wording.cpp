@@ -45,8 +45,10 @@ std::string verdict_text(const tightening::ClampAnswer& answer) {
   if (use) return fmt::format("not known: friction was not stated, and {} of {}", shares, limit);
   if (answer.asked.angle_follows) return "not known: the angle that follows makes the clamp load";
   if (answer.asked.kind != tightening::JointKind::bolt)
-    return fmt::format("not known: a {} is not judged by proof or yield",
-                       tightening::joint_kind_name(answer.asked.kind));
+    return answer.asked.kind == tightening::JointKind::stud_set
+               ? "not known: setting a stud is not judged by proof or yield"
+               : fmt::format("not known: a {} is not judged by proof or yield",
+                             tightening::joint_kind_name(answer.asked.kind));
   if (answer.asked.strength.class_name == "unknown") return "not known: the strength class is not known";
   return fmt::format("not known: class {} has no limit here that the known model can be held to",
                      answer.asked.strength.class_name);

@@ -61,6 +61,7 @@ JointRecord flywheel_nut() {
                     .nut_class = "8",
                     .turned = "nut",
                     .seat = "flywheel on the taper of the crank; the crank end counts as 8.8",
+                    .taper = "1:5",
                     .drive = "18 mm hexagon",
                     .neighbours = {{"crank oil seal", 120.0, {}}},
                     .on_crank = true,

@@ -24,6 +24,7 @@ JointRecord pulley_bolt() {
                     .thread = "M10x1.25",
                     .strength_class = "8.8",
                     .seat = "pulley on a taper 1:5, mean diameter 18 mm",
+                    .taper = "1:5",
                     .drive = "17 mm hexagon",
                     .on_crank = true,
                     .shaft_turn = "anticlockwise",

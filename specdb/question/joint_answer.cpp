@@ -25,12 +25,12 @@ bool has(const Findings& findings, Code code) {
   return std::ranges::any_of(findings, [&](const Finding& f) { return f.code == code; });
 }
 
-// A figure that is senselessly high breaks the bolt; one that is senselessly low leaves it loose, as low-preload says.
+// Nothing is to be tightened by a number that cannot be meant, too high or too low.
 Finding unit_slip(const FigureAnswer& answer) {
   const auto& clamp = *answer.clamp;
   const auto& use = clamp.thread_friction && clamp.thread_friction->use_of_proof ? clamp.thread_friction->use_of_proof
                                                                                  : clamp.nut_factor->use_of_proof;
-  Finding slip{Code::unit_slip, use->likely > 1.0 ? Severity::stop : Severity::mind, {answer.figure.printed}};
+  Finding slip{Code::unit_slip, Severity::stop, {answer.figure.printed}};
   slip.facts.emplace_back(use->likely);
   for (const tightening::UnitFit& fit : answer.unit_fits) {
     slip.facts.emplace_back(std::string(fit.unit->symbol));
@@ -64,6 +64,8 @@ Result<FigureAnswer> answer_figure(const Catalogue& catalogue, const FigureRecor
   if (!surfaces) return Refusal(surfaces.error());
   answer.surfaces_description = surfaces->description;
   if (!answer.set) return answer;
+  for (const double pass : figure.passes)
+    answer.passes.push_back(*torque_of(pass, figure));
   auto clamp = tightening::clamp(resolved.asked, *answer.set, accuracy);
   if (!clamp) return Refusal(clamp.error());
   answer.clamp = std::move(*clamp);
@@ -103,9 +105,9 @@ void add_place(JointAnswer& answer) {
     findings.push_back({Code::left_hand, Severity::mind, {}});
   if (!joint.on_crank) return;
   Finding reaction{Code::crank_reaction, Severity::mind, {}};
-  if (answer.crank && answer.figure.set) {
+  if (const auto torque = torque_on_crank(answer); answer.crank && torque) {
     reaction.facts.emplace_back(k_stop_angle);
-    reaction.facts.emplace_back(crank::stop_force(*answer.crank, k_stop_angle, *answer.figure.set));
+    reaction.facts.emplace_back(crank::stop_force(*answer.crank, k_stop_angle, *torque));
   }
   findings.push_back(std::move(reaction));
   if (!joint.holding) findings.push_back({Code::holding_unknown, Severity::mind, {}});
@@ -119,10 +121,14 @@ void judge_as_fitted(JointAnswer& answer) {
   if (const auto& clamp = fitted.clamp ? fitted.clamp : fitted.clamp_at_figure) {
     FigureAnswer corrected = answer.figure;
     corrected.clamp = clamp;
+    corrected.unit_fits.clear(); // the print's sense belongs to the figure's own surfaces
     answer.findings = findings_of(corrected, clamp->asked, answer.around);
+    if (!answer.figure.unit_fits.empty()) answer.findings.insert(answer.findings.begin(), unit_slip(answer.figure));
   }
-  Finding differ{
-      Code::surfaces_differ, Severity::mind, {answer.figure.figure.surfaces, fitted.surfaces, *answer.figure.set}};
+  const bool breaks = fitted.clamp_at_figure && fitted.clamp_at_figure->verdict == tightening::Verdict::over_limit;
+  Finding differ{Code::surfaces_differ,
+                 breaks ? Severity::stop : Severity::mind,
+                 {answer.figure.figure.surfaces, fitted.surfaces, *answer.figure.set}};
   if (fitted.clamp_at_figure) {
     const auto& clamp = *fitted.clamp_at_figure;
     const auto& load = clamp.thread_friction ? clamp.thread_friction->preload : clamp.nut_factor->preload;
@@ -165,6 +171,10 @@ void add_wrench(JointAnswer& answer, const JointRequest& request) {
 }
 
 } // namespace
+
+std::optional<quantity::Torque> torque_on_crank(const JointAnswer& answer) {
+  return answer.as_fitted && answer.as_fitted->torque ? answer.as_fitted->torque : answer.figure.set;
+}
 
 Result<JointAnswer> answer_for(const Catalogue& catalogue, const JointRecord& joint, const JointRequest& request) {
   auto resolved = resolve(catalogue, question_of(joint, joint.figure));

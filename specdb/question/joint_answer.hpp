@@ -33,6 +33,7 @@ struct FigureAnswer {
   std::optional<quantity::Torque> low;    // by the figure's tolerance
   std::optional<quantity::Torque> high;
   std::optional<quantity::Torque> set; // on the wrench: with the running torque, where the page wants it added
+  std::vector<quantity::Torque> passes;
   std::string surfaces_description;
   std::optional<tightening::ClampAnswer> clamp; // at `set`
   std::vector<tightening::UnitFit> unit_fits;
@@ -51,6 +52,7 @@ struct AsFitted {
   std::optional<double> factor;                           // ratio of the likely nut factors, fitted over stated
   std::optional<quantity::Torque> torque;                 // on the wrench, corrected once
   std::string no_correction_because;                      // empty where there is one
+  std::vector<quantity::Torque> passes;                   // those of the figure, in the same proportion
   std::vector<RivalReduction> rivals;                     // published factors for this change, each with its torque
   std::optional<tightening::ClampAnswer> clamp_at_figure; // if the figure were used all the same
   std::optional<tightening::ClampAnswer> clamp;           // at the corrected torque
@@ -87,6 +89,9 @@ struct JointRequest {
   std::optional<std::string> as_fitted; // the surfaces on the bench
   std::chrono::year_month_day today;    // for what is due; needed with a wrench only
 };
+
+// What is pulled on the crank: the corrected torque where other surfaces are asked about.
+[[nodiscard]] std::optional<quantity::Torque> torque_on_crank(const JointAnswer& answer);
 
 // Fails where the joint's own words (thread, class, surfaces, …) or the request's are not in the reference tables.
 [[nodiscard]] Result<JointAnswer> answer_for(const Catalogue& catalogue, const JointRecord& joint,

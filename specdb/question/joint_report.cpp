@@ -41,6 +41,9 @@ std::string fastener_words(const JointAnswer& answer) {
     if (joint.mating_material) words += fmt::format(", {}", text::without_hyphens(*joint.mating_material));
   }
   if (joint.seat) words += fmt::format("; {}", *joint.seat);
+  if (joint.seat_material) words += fmt::format("; pressing on {}", text::without_hyphens(*joint.seat_material));
+  if (joint.soft_material) words += fmt::format("; clamping {}", text::without_hyphens(*joint.soft_material));
+  if (joint.taper) words += fmt::format("; taper {}", *joint.taper);
   return words;
 }
 
@@ -111,11 +114,26 @@ std::string passes_in(const FigureRecord& figure, const quantity::Unit& own, con
   return fmt::format("{} {}", fmt::join(passes, ", "), unit.symbol);
 }
 
-std::string sequence_words(const FigureRecord& figure, const DisplayUnits& units) {
+std::string scaled_passes(const std::vector<quantity::Torque>& passes, const DisplayUnits& units) {
+  std::vector<std::string> texts;
+  for (const quantity::Torque& pass : passes)
+    texts.push_back(quantity::write_rounded(quantity::from_si(quantity::in_newton_metres(pass), *units.torque)));
+  return fmt::format("{} {}", fmt::join(texts, ", "), units.torque->symbol);
+}
+
+// Passes end at the torque that is to be set: on other surfaces in proportion, and not at all where none can be given.
+std::string sequence_words(const JointAnswer& answer, const DisplayUnits& units) {
+  const FigureRecord& figure = answer.figure.figure;
   std::string words = figure.sequence.value_or("none given");
   if (figure.passes.empty() || !figure.unit) return words;
   const quantity::Unit& own = quantity::unit_named(*figure.unit);
-  words += fmt::format("; in {} passes: {}", figure.passes.size(), passes_in(figure, own, own));
+  const std::string printed = passes_in(figure, own, own);
+  if (answer.as_fitted && answer.as_fitted->differs)
+    return answer.as_fitted->torque
+               ? fmt::format("{}; in {} passes: {}, in proportion to the page's {}", words, figure.passes.size(),
+                             scaled_passes(answer.as_fitted->passes, units), printed)
+               : fmt::format("{}; the page's passes of {} are for its own surfaces", words, printed);
+  words += fmt::format("; in {} passes: {}", figure.passes.size(), printed);
   if (units.torque != &own) words += fmt::format(" = {}", passes_in(figure, own, *units.torque));
   return words;
 }
@@ -171,12 +189,12 @@ void add_wrench(Section& section, const JointAnswer& answer, const DisplayUnits&
   if (!asked.setting.suitable)
     words = fmt::format("not yet: {}", report::finding_text(asked.setting.findings.front(), units));
   section.rows.push_back({"Wrench", fmt::format("{}: {}", scale, words)});
-  const FigureRecord& figure = answer.figure.figure;
-  if (figure.passes.empty() || !figure.unit) return;
-  const double first = quantity::convert(figure.passes.front(), quantity::unit_named(*figure.unit), *wrench.unit);
+  const auto& passes = answer.as_fitted && answer.as_fitted->torque ? answer.as_fitted->passes : answer.figure.passes;
+  if (passes.empty()) return;
+  const double first = quantity::from_si(quantity::in_newton_metres(passes.front()), *wrench.unit);
   if (first < wrench.low)
     section.rows.push_back({"", fmt::format("its scale begins above the first pass of {}: another wrench for that",
-                                            quantity::write_value(first, *wrench.unit, 4))});
+                                            quantity::write_value(first, *wrench.unit, 3))});
 }
 
 Section glance(const JointAnswer& answer, const DisplayUnits& units) {
@@ -198,7 +216,7 @@ Section glance(const JointAnswer& answer, const DisplayUnits& units) {
   if (joint.drive) section.rows.push_back({"Drive", *joint.drive});
   add_locks(section, answer);
   add_heat(section, joint);
-  if (figure.sequence || joint.quantity > 1) section.rows.push_back({"Sequence", sequence_words(figure, units)});
+  if (figure.sequence || joint.quantity > 1) section.rows.push_back({"Sequence", sequence_words(answer, units)});
   if (figure.recheck.empty()) section.rows.push_back({"Recheck", "none given"});
   for (const RecheckRecord& recheck : figure.recheck)
     section.rows.push_back({&recheck == &figure.recheck.front() ? "Recheck" : "", recheck.words});
@@ -256,15 +274,21 @@ void add_clamp(report::Document& document, const JointAnswer& joint, const Figur
   if (!figure.clamp) return;
   Section section = report::clamp_section(*figure.clamp, units);
   std::string what = figure.figure.angle_deg ? "Snug load before the angle" : "Clamp load";
+  if (!figure.unit_fits.empty()) what += " if it were meant as printed";
   if (joint.as_fitted) what += fmt::format(" of the figure on its own surfaces, {}", figure.figure.surfaces);
   if (!joint.beside.empty()) what += fmt::format(" at {}", figure.figure.printed);
   section.heading = what + " (low / likely / high)";
+  if (const auto& face = figure.clamp->asked.face)
+    section.rows.push_back({"Face", fmt::format("{} outside, {} inside ({})", quantity::write(face->outer, units, 4),
+                                                quantity::write(face->inner, units, 4), face->basis)});
+  section.rows.push_back({"Accuracy", fmt::format("± {} ({})", quantity::write_share(figure.clamp->accuracy.share),
+                                                  figure.clamp->accuracy.basis)});
   document.sections.push_back(std::move(section));
 }
 
 // How the crank-reaction finding comes to the force on a piston stop.
 Working stop_working(const JointAnswer& answer) {
-  if (!answer.joint.on_crank || !answer.crank || !answer.figure.set) return {};
+  if (!answer.joint.on_crank || !answer.crank || !torque_on_crank(answer)) return {};
   const crank::SliderCrank& crank = *answer.crank;
   const quantity::Angle angle = k_stop_angle;
   const double t = quantity::in_radians(angle);
@@ -277,7 +301,7 @@ Working stop_working(const JointAnswer& answer) {
           {"l_c", "lever of the piston", "r·sin(t + p)/cos p",
            quantity::in_millimetres(crank::bore_lever(crank, angle)), "mm", source},
           {"F_s", "force on the stop and the crown", "T·1000/l_c",
-           quantity::in_newtons(crank::stop_force(crank, angle, *answer.figure.set)), "N", source}};
+           quantity::in_newtons(crank::stop_force(crank, angle, *torque_on_crank(answer))), "N", source}};
 }
 
 // Sources of what the joint works in and of the published factors, each once.

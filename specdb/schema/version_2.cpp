@@ -28,6 +28,7 @@ ALTER TABLE joint ADD COLUMN nut_class TEXT;
 ALTER TABLE joint ADD COLUMN washer TEXT;
 ALTER TABLE joint ADD COLUMN seat_material TEXT;
 ALTER TABLE joint ADD COLUMN soft_material TEXT;
+ALTER TABLE joint ADD COLUMN taper TEXT;
 ALTER TABLE joint ADD COLUMN mating_part TEXT;
 ALTER TABLE joint ADD COLUMN mating_material TEXT;
 ALTER TABLE joint ADD COLUMN engagement TEXT;

@@ -68,12 +68,13 @@ void add_joint(const SQLite::Database& database, const JointRecord& j) {
   run(database, "INSERT OR IGNORE INTO assembly (machine_id, name) VALUES (?, ?)", machine, j.assembly);
   run(database,
       "INSERT INTO joint (slug, assembly_id, name, kind, quantity, thread, class, nut_class, turned, head, washer, "
-      "face_outer, face_inner, seat, seat_material, soft_material, mating_part, mating_material, engagement, drive, "
+      "face_outer, face_inner, seat, seat_material, soft_material, taper, mating_part, mating_material, engagement, "
+      "drive, "
       "running_torque, on_crank, shaft_turn, driver, seen_from, holding, words) "
-      "SELECT ?, id, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ? FROM assembly WHERE "
+      "SELECT ?, id, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ? FROM assembly WHERE "
       "machine_id = ? AND name = ?",
       j.slug, j.name, j.kind, j.quantity, j.thread, j.strength_class, j.nut_class, j.turned, j.head, j.washer,
-      j.face_outer, j.face_inner, j.seat, j.seat_material, j.soft_material, j.mating_part, j.mating_material,
+      j.face_outer, j.face_inner, j.seat, j.seat_material, j.soft_material, j.taper, j.mating_part, j.mating_material,
       j.engagement, j.drive, j.running_torque, j.on_crank ? 1 : 0, j.shaft_turn, j.driver, j.seen_from, j.holding,
       j.words, machine, j.assembly);
   const long long joint = last_id(database);

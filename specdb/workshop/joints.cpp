@@ -119,15 +119,16 @@ Refusal no_joint(std::string_view words, std::string code, std::string message, 
 std::optional<JointRecord> joint_of_slug(const Workshop& workshop, std::string_view slug) {
   return translated([&]() -> std::optional<JointRecord> {
     const SQLite::Database& database = workshop.connection();
-    Query row(database,
-              "SELECT j.id, j.slug, a.name, j.name, j.kind, j.quantity, j.thread, j.class, j.nut_class, j.turned, "
-              "j.head, j.washer, j.face_outer, j.face_inner, j.seat, j.seat_material, j.soft_material, j.mating_part, "
-              "j.mating_material, j.engagement, j.running_torque, j.drive, j.on_crank, j.shaft_turn, j.driver, "
-              "j.seen_from, j.holding, j.words, m.slug, m.name, m.kind, m.serial_from, m.serial_to, m.crank_turn, "
-              "m.crank_seen_from, m.stroke_mm, m.rod_mm, m.port_below_top_mm, m.plug_reach_mm "
-              "FROM joint j JOIN assembly a ON a.id = j.assembly_id JOIN machine m ON m.id = a.machine_id "
-              "WHERE j.slug = lower(?)",
-              slug);
+    Query row(
+        database,
+        "SELECT j.id, j.slug, a.name, j.name, j.kind, j.quantity, j.thread, j.class, j.nut_class, j.turned, "
+        "j.head, j.washer, j.face_outer, j.face_inner, j.seat, j.seat_material, j.soft_material, j.mating_part, "
+        "j.mating_material, j.engagement, j.running_torque, j.drive, j.on_crank, j.shaft_turn, j.driver, "
+        "j.seen_from, j.holding, j.words, j.taper, m.slug, m.name, m.kind, m.serial_from, m.serial_to, m.crank_turn, "
+        "m.crank_seen_from, m.stroke_mm, m.rod_mm, m.port_below_top_mm, m.plug_reach_mm "
+        "FROM joint j JOIN assembly a ON a.id = j.assembly_id JOIN machine m ON m.id = a.machine_id "
+        "WHERE j.slug = lower(?)",
+        slug);
     if (!row.next()) return std::nullopt;
     JointRecord joint;
     joint.slug = row.text(1);
@@ -157,7 +158,8 @@ std::optional<JointRecord> joint_of_slug(const Workshop& workshop, std::string_v
     joint.seen_from = row.text(25);
     joint.holding = row.maybe_text(26);
     joint.words = row.text(27);
-    joint.machine = machine_from(row, 28);
+    joint.taper = row.maybe_text(28);
+    joint.machine = machine_from(row, 29);
     const long long id = row.integer(0);
     read_locks(database, id, joint);
     read_neighbours(database, id, joint);

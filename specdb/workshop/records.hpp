@@ -101,6 +101,7 @@ struct JointRecord {
   MaybeText seat = {};          // in words
   MaybeText seat_material = {}; // what the turned part presses on
   MaybeText soft_material = {}; // the weakest of what is clamped, where that is wood, plastic or a gasket
+  MaybeText taper = {};         // "1:5": the part sits on a cone, which holds by friction
   MaybeText mating_part = {};   // what it screws into, in words
   MaybeText mating_material = {};
   MaybeText engagement = {}; // length of thread engaged

@@ -97,6 +97,17 @@ TEST_F(Demo, SuggestsButNeverShowsTheJointThatWordsMayHaveMeant) {
   EXPECT_THAT(printed.err, HasSubstr("winch/pulley-bolt"));
 }
 
+TEST_F(Demo, ShowsInTheSearchWhatIsNotToBeUsed) {
+  EXPECT_THAT(run_here({"find", "blower"}).out, HasSubstr("the figure cannot be meant as printed"));
+  EXPECT_THAT(run_here({"find", "base", "nuts"}).out,
+              testing::AllOf(HasSubstr("17 N·m or 19 N·m"), HasSubstr("the sources in force differ")));
+  const auto hits = json_of(run_here({"find", "base", "nuts", "--json"}))["result"]["hits"];
+  ASSERT_EQ(hits.size(), 1U);
+  EXPECT_EQ(hits[0]["torque_printed"], "17 N·m");
+  EXPECT_EQ(hits[0]["also_in_force"][0], "19 N·m");
+  EXPECT_EQ(hits[0]["not_to_be_used_because"], "the sources in force differ");
+}
+
 TEST_F(Demo, NamesTheCandidatesWhereWordsFitSeveralJoints) {
   const Printed printed = run_here({"show", "pump"});
   EXPECT_EQ(printed.exit, ExitCode::no_such);

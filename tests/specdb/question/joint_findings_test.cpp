@@ -216,10 +216,10 @@ TEST(NutTooWeak, GoesByTheTableOfNuts) {
   EXPECT_EQ(severity(joint, Code::nut_too_weak), k_silent);
 }
 
-TEST(UnitSlip, StopsWhereTheBoltWouldBreakAndMindsWhereItStaysLoose) {
+TEST(UnitSlip, StopsWhereTheBoltWouldBreakAndWhereItStaysLoose) {
   EXPECT_EQ(severity(m8(), Code::unit_slip), k_silent);
   EXPECT_EQ(severity(changed([](JointRecord& joint) { joint.figure.value = 200; }), Code::unit_slip), Severity::stop);
-  EXPECT_EQ(severity(changed([](JointRecord& joint) { joint.figure.value = 2.2; }), Code::unit_slip), Severity::mind);
+  EXPECT_EQ(severity(changed([](JointRecord& joint) { joint.figure.value = 2.2; }), Code::unit_slip), Severity::stop);
 }
 
 TEST(UnitSlip, IsSilentWhereTheClassIsUnknown) {

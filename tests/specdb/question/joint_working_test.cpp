@@ -82,9 +82,10 @@ TEST(JointWorking, OfTheReedBlockComesToItsStripLoad) {
 TEST(JointWorking, OfTheVoluteComesToThePressureOnItsSeat) {
   const auto v = values(working_of(joint("pump/volute")));
   EXPECT_NEAR(v.at("F"), 15401.7, 0.1);
+  EXPECT_NEAR(v.at("F_K"), 19375.0, 0.1); // 31 N.m / (0.20 x 8 mm), the graver of the two models
   EXPECT_NEAR(v.at("D_o"), 12.33, 1e-9);
   EXPECT_NEAR(v.at("D_i"), 9.0, 1e-9);
-  EXPECT_NEAR(v.at("p_B"), 276.085, 0.005);
+  EXPECT_NEAR(v.at("p_B"), 347.310, 0.005); // 19375 N on pi/4 (12.33^2 - 9^2) = 55.7860 mm2
   EXPECT_NEAR(v.at("p_G"), 220, 1e-9);
 }
 

@@ -39,6 +39,7 @@ JointRecord full_joint() {
                     .seat = "a seat",
                     .seat_material = "steel",
                     .soft_material = "wood",
+                    .taper = "1:10",
                     .mating_part = "case",
                     .mating_material = "cast-aluminium",
                     .engagement = "12 mm",
@@ -101,6 +102,7 @@ TEST(Entries, ComeOutAsTheyWentIn) {
   EXPECT_EQ(out->seat, in.seat);
   EXPECT_EQ(out->seat_material, in.seat_material);
   EXPECT_EQ(out->soft_material, in.soft_material);
+  EXPECT_EQ(out->taper, in.taper);
   EXPECT_EQ(out->mating_part, in.mating_part);
   EXPECT_EQ(out->mating_material, in.mating_material);
   EXPECT_EQ(out->engagement, in.engagement);

@@ -65,6 +65,14 @@ struct ClampAnswer {
   Working working;
 };
 
+// The clamp load by the model that leads the verdict: thread friction where it is known, else the nut factor; nothing
+// where neither is.
+[[nodiscard]] inline std::optional<quantity::Band<quantity::Force>> leading_preload(const ClampAnswer& answer) {
+  if (answer.thread_friction) return answer.thread_friction->preload;
+  if (answer.nut_factor) return answer.nut_factor->preload;
+  return std::nullopt;
+}
+
 // What a torque is wanted for: a clamp load, a share of the proof load, or a share of yield.
 enum class Aim { preload, proof_share, yield_share };
 

@@ -24,7 +24,7 @@ void add_sources(const SQLite::Database& database) {
   add_source(database, {k_marrowfen, "Marrowfen workshop sheets (invented)", "2nd print"});
   add_source(database, {k_marrowfen_bulletin, "Marrowfen bulletin (invented)", "sheet B2"});
   add_source(database, {k_tallisk, "Tallisk handbook (invented)", "rev C"});
-  add_source(database, {k_notebook, "yard notebook (invented)", "undated"});
+  add_source(database, {k_notebook, "yard notebook (invented)", "undated", Known::second_hand});
   add_source(database, {k_ostrel, "Ostrel boat book (invented)", "1st edition"});
 }
 

@@ -126,17 +126,16 @@ void judge_as_fitted(JointAnswer& answer) {
     if (!answer.figure.unit_fits.empty()) answer.findings.insert(answer.findings.begin(), unit_slip(answer.figure));
   }
   const bool breaks = fitted.clamp_at_figure && fitted.clamp_at_figure->verdict == tightening::Verdict::over_limit;
-  Finding differ{Code::surfaces_differ,
+  Finding notice{Code::surfaces_differ,
                  breaks ? Severity::stop : Severity::mind,
                  {answer.figure.figure.surfaces, fitted.surfaces, *answer.figure.set}};
-  if (fitted.clamp_at_figure) {
-    const auto& clamp = *fitted.clamp_at_figure;
-    const auto& load = clamp.thread_friction ? clamp.thread_friction->preload : clamp.nut_factor->preload;
-    differ.facts.emplace_back(load.likely);
-    differ.facts.emplace_back(load.high);
-    if (fitted.torque) differ.facts.emplace_back(*fitted.torque);
+  const auto load = fitted.clamp_at_figure ? tightening::leading_preload(*fitted.clamp_at_figure) : std::nullopt;
+  if (load) {
+    notice.facts.emplace_back(load->likely);
+    notice.facts.emplace_back(load->high);
+    if (fitted.torque) notice.facts.emplace_back(*fitted.torque);
   }
-  answer.findings.push_back(std::move(differ));
+  answer.findings.push_back(std::move(notice));
 }
 
 // By a number that cannot be meant, or by one of two that contradict each other, nothing is set or corrected.

@@ -237,8 +237,9 @@ Section glance(const JointAnswer& answer, const DisplayUnits& units) {
 }
 
 std::string loads_words(const tightening::ClampAnswer& clamp, const DisplayUnits& units) {
-  const auto& load = clamp.thread_friction ? clamp.thread_friction->preload : clamp.nut_factor->preload;
-  return fmt::format("{} (low / likely / high); {}", quantity::write(load, units), report::verdict_text(clamp));
+  const auto load = tightening::leading_preload(clamp);
+  return fmt::format("{}{}", load ? quantity::write(*load, units) + " (low / likely / high); " : "",
+                     report::verdict_text(clamp));
 }
 
 // What the other surfaces make of the figure, and the torque that clamps the same on them.

@@ -10,7 +10,7 @@
 #include "specdb/sql/query.hpp"
 #include "specdb/workshop/index_words.hpp"
 #include "specdb/workshop/near_words.hpp"
-#include "specdb/workshop/reading.hpp"
+#include "specdb/workshop/word_readings.hpp"
 
 namespace clampwright::specdb {
 

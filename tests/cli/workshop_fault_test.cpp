@@ -28,7 +28,7 @@ struct Fault {
 // The exits are those of cli/CONTRACT.md section 1.
 constexpr Fault k_faults[] = {
     {"empty",          make_empty,         65, "damaged",     "the workshop file is empty"},
-    {"a stub",         make_stub,          65, "damaged",     "only its beginning is left"},
+    {"a beginning",    make_beginning,     65, "damaged",     "only its beginning is left"},
     {"half a file",    make_half,          65, "damaged",     "is damaged: database disk image is malformed"},
     {"an end less",    make_cut,           65, "damaged",     "its end is missing"},
     {"no version",     make_unversioned,   65, "damaged",     "has no version"},

@@ -41,7 +41,7 @@ inline SQLite::Database written(const fs::path& path) {
 }
 
 inline void make_empty(const fs::path& path) { test::write_bytes(path, ""); }
-inline void make_stub(const fs::path& path) { test::write_bytes(path, demo_bytes().substr(0, 50)); }
+inline void make_beginning(const fs::path& path) { test::write_bytes(path, demo_bytes().substr(0, 50)); }
 // Sixteen pages of SQLite's default size.
 inline void make_half(const fs::path& path) { test::write_bytes(path, demo_bytes().substr(0, std::size_t{16} * 4096)); }
 inline void make_cut(const fs::path& path) { test::write_bytes(path, demo_bytes().substr(0, demo_bytes().size() - 1)); }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "specdb/workshop/reading.hpp"
+#include "specdb/workshop/word_readings.hpp"
 
 #include <algorithm>
 

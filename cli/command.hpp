@@ -37,6 +37,8 @@ struct Context {
   const quantity::Unit* unit = nullptr; // as given with --unit
   std::filesystem::path workshop;       // the file to use, whether it exists or not; empty where no place is known
   std::chrono::year_month_day today{};
+  bool json = false;    // standard output is JSON
+  bool explain = false; // the working was asked for
 };
 
 // An answer, ready for either writer. `input` and `result` are the JSON members of those names; `document` is the same
@@ -48,7 +50,8 @@ struct Outcome {
   Working working;
   std::vector<Source> sources;
   report::Document document;
-  std::vector<std::string> hints; // for people, on standard error; --quiet drops them
+  std::optional<std::string> page; // instead of the document's text, where another form was asked for; written as it is
+  std::vector<std::string> hints;  // for people, on standard error; --quiet drops them
   ExitCode exit = ExitCode::answered;
 };
 

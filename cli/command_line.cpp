@@ -175,7 +175,7 @@ std::string program_help() {
     out += fmt::format("  clampwright {}\n", command->examples().front().line);
   out += "\nCOMMANDS\n";
   for (const auto& command : make_commands())
-    out += fmt::format("  {:<10}{}\n", command->name(), command->summary());
+    out += fmt::format("  {:<12}{}\n", command->name(), command->summary());
   CLI::App app;
   app.set_help_flag("");
   GlobalOptions globals;

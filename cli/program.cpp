@@ -92,6 +92,8 @@ std::optional<std::filesystem::path> default_workshop(const Environment& environ
 Result<Context> context_from(const GlobalOptions& globals, const Environment& environment) {
   Context context;
   context.today = environment.today;
+  context.json = globals.json;
+  context.explain = globals.explain;
   if (globals.units) {
     if (text::equal_fold(*globals.units, "imperial"))
       context.units = quantity::DisplayUnits::imperial();
@@ -135,8 +137,9 @@ Printed outcome_printed(Outcome outcome, const std::string& command, const Globa
   report::Document& document = outcome.document;
   if (document.remarks.empty()) document.remarks = report::remarks_of(outcome.findings, {});
   document.working = globals.explain ? outcome.working : Working{};
-  printed.out = report::write_text(document, environment.width,
-                                   environment.utf8 ? report::Charset::utf8 : report::Charset::ascii);
+  printed.out = outcome.page ? std::move(*outcome.page)
+                             : report::write_text(document, environment.width,
+                                                  environment.utf8 ? report::Charset::utf8 : report::Charset::ascii);
   if (!globals.quiet)
     for (const std::string& hint : outcome.hints)
       printed.err += hint + "\n";

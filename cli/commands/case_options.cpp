@@ -6,15 +6,18 @@
 #include <fmt/ranges.h>
 #include <nlohmann/json.hpp>
 
+#include "cli/commands/any_pitch.hpp"
 #include "specdb/catalogue/faces.hpp"
 #include "specdb/catalogue/strengths.hpp"
 #include "specdb/catalogue/surfaces.hpp"
 
 namespace clampwright::cli {
 
-void CaseOptions::declare(CLI::App& app) {
+void CaseOptions::declare(CLI::App& app, Sizes sizes) {
   auto& q = question_;
-  app.add_option("--class", q.strength_class, "strength class: 8.8, SAE 5, A2-70, unknown")->type_name("C");
+  const bool one = sizes != Sizes::many;
+  if (sizes == Sizes::one)
+    app.add_option("--class", q.strength_class, "strength class: 8.8, SAE 5, A2-70, unknown")->type_name("C");
   app.add_option("--surfaces", q.surfaces, "state of thread and face: dry, oiled, zinc-dry, ...")->type_name("NAME");
   app.add_option("--mu", q.mu, "friction of thread and face: 0.12, 0.08..0.16, 0.08..0.12..0.16")->type_name("X");
   app.add_option("--mu-thread", q.mu_thread, "friction in the thread")->type_name("X");
@@ -22,26 +25,34 @@ void CaseOptions::declare(CLI::App& app) {
   app.add_option("--nut-factor", q.nut_factor, "nut factor K: 0.20, 0.15..0.25")->type_name("X");
   app.add_option("--head", q.head, "head or nut under which the face lies; a bolt has hex")->type_name("NAME");
   app.add_option("--turned", q.turned, "which part is turned: head or nut")->type_name("PART");
-  app.add_option("--washer", q.washer, "washer under the turned part, outer by inner: 24x13mm")->type_name("DxD");
-  app.add_option("--face-outer", q.face_outer, "outer diameter of the face that rubs")->type_name("Q");
-  app.add_option("--face-inner", q.face_inner, "inner diameter of the face that rubs")->type_name("Q");
-  app.add_option("--kind", q.kind, "bolt, hub, plug, stud-set or union; bolt if not said")->type_name("KIND");
+  if (one) {
+    app.add_option("--washer", q.washer, "washer under the turned part, outer by inner: 24x13mm")->type_name("DxD");
+    app.add_option("--face-outer", q.face_outer, "outer diameter of the face that rubs")->type_name("Q");
+    app.add_option("--face-inner", q.face_inner, "inner diameter of the face that rubs")->type_name("Q");
+    app.add_option("--kind", q.kind, "bolt, hub, plug, stud-set or union; bolt if not said")->type_name("KIND");
+  }
   app.add_option("--wrench-accuracy", q.wrench_accuracy, "4%; ISO 6789 if not said")->type_name("X");
-  app.add_option("--running-torque", q.running_torque, "running (prevailing) torque of a locking nut")->type_name("Q");
+  if (one)
+    app.add_option("--running-torque", q.running_torque, "running (prevailing) torque of a locking nut")
+        ->type_name("Q");
   app.add_option("--lock", q.locks, "how the joint is locked; may be given again")
       ->type_name("NAME")
       ->allow_extra_args(false);
-  app.add_option("--shank", q.shank, "waisted shank's diameter")->type_name("Q");
-  app.add_option("--bore", q.bore, "hollow bolt's bore")->type_name("Q");
+  if (one) {
+    app.add_option("--shank", q.shank, "waisted shank's diameter")->type_name("Q");
+    app.add_option("--bore", q.bore, "hollow bolt's bore")->type_name("Q");
+    declare_any_pitch(app, q.any_pitch);
+  }
 }
 
 Json CaseOptions::echo() const {
   const auto& q = question_;
   Json input = Json::object();
-  input["thread"] = q.thread;
+  if (!q.thread.empty()) input["thread"] = q.thread;
   const auto put = [&](const char* key, const std::optional<std::string>& text) {
     if (text) input[key] = *text;
   };
+  if (q.any_pitch) input["any_pitch"] = true;
   put("class", q.strength_class);
   put("surfaces", q.surfaces);
   put("mu", q.mu);
@@ -60,6 +71,13 @@ Json CaseOptions::echo() const {
   put("shank", q.shank);
   put("bore", q.bore);
   return input;
+}
+
+bool CaseOptions::describes_fastener() const {
+  Json said = echo();
+  said.erase("thread");
+  said.erase("wrench_accuracy");
+  return !said.empty();
 }
 
 std::vector<std::pair<std::string, std::string>> CaseOptions::lists() {

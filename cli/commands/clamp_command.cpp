@@ -4,6 +4,7 @@
 #include <CLI/App.hpp>
 #include <nlohmann/json.hpp>
 
+#include "cli/commands/any_pitch.hpp"
 #include "cli/json/tightening_json.hpp"
 #include "core/quantity/read.hpp"
 #include "core/report/tightening_report.hpp"
@@ -39,7 +40,7 @@ Result<Outcome> ClampCommand::run(const Context& context) {
   if (!torque) return in_field(torque.error(), "--torque");
   const specdb::Catalogue catalogue;
   auto resolved = specdb::resolve(catalogue, options_.question());
-  if (!resolved) return Refusal(resolved.error());
+  if (!resolved) return with_any_pitch(catalogue, options_.question().thread, resolved.error());
   resolved->asked.mass_as_force = resolved->asked.mass_as_force || torque->mass_as_force;
   const auto answer = tightening::clamp(resolved->asked, quantity::newton_metres(torque->si()), resolved->accuracy);
   if (!answer) return Refusal(answer.error());

@@ -14,6 +14,9 @@ class ThreadCommand : public Command {
   [[nodiscard]] std::vector<Example> examples() const override;
   void declare(CLI::App& app) override;
   [[nodiscard]] Result<Outcome> run(const Context& context) override;
+
+ private:
+  bool any_pitch_ = false;
 };
 
 } // namespace clampwright::cli

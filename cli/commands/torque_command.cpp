@@ -4,6 +4,7 @@
 #include <CLI/App.hpp>
 #include <nlohmann/json.hpp>
 
+#include "cli/commands/any_pitch.hpp"
 #include "cli/json/tightening_json.hpp"
 #include "core/quantity/read.hpp"
 #include "core/report/tightening_report.hpp"
@@ -67,7 +68,7 @@ Result<Outcome> TorqueCommand::run(const Context& context) {
   if (!wanted) return Refusal(wanted.error());
   const specdb::Catalogue catalogue;
   const auto resolved = specdb::resolve(catalogue, options_.question());
-  if (!resolved) return Refusal(resolved.error());
+  if (!resolved) return with_any_pitch(catalogue, options_.question().thread, resolved.error());
   auto answer = tightening::torque_for(resolved->asked, *wanted, resolved->accuracy);
   if (!answer) {
     Problem problem = answer.error();

@@ -18,10 +18,6 @@ Json force_band(const Band<quantity::Force>& band) {
   return band_json(quantity::map(band, [](quantity::Force force) { return in_newtons(force); }));
 }
 
-Json torque_band(const Band<quantity::Torque>& band) {
-  return band_json(quantity::map(band, [](quantity::Torque torque) { return in_newton_metres(torque); }));
-}
-
 template<class Coefficient>
 Json coefficient_band(const Band<Coefficient>& band) {
   return band_json(quantity::map(band, [](Coefficient c) { return c.value(); }));
@@ -70,6 +66,10 @@ Json thread_friction_json(const std::optional<tightening::ThreadFrictionPart>& p
 
 } // namespace
 
+Json torque_band(const quantity::Band<quantity::Torque>& band) {
+  return band_json(quantity::map(band, [](quantity::Torque torque) { return in_newton_metres(torque); }));
+}
+
 Json lock_json(const std::vector<friction::Lock>& locks) {
   std::string names;
   for (const friction::Lock& lock : locks)
@@ -77,29 +77,45 @@ Json lock_json(const std::vector<friction::Lock>& locks) {
   return names.empty() ? Json(nullptr) : Json(names);
 }
 
-Json clamp_json(const tightening::ClampAnswer& answer, const specdb::ThreadEntry& thread) {
+namespace {
+
+// `thread` stands where it always stood among the keys; without one there is none.
+Json clamp_members(const tightening::ClampAnswer& answer, const specdb::ThreadEntry* thread) {
   const auto governs = tightening::governs_name(answer.governed_by);
-  return {{"torque_N_m", in_newton_metres(answer.torque)},
-          {"wrench_accuracy", {{"share", answer.accuracy.share}, {"basis", answer.accuracy.basis}}},
-          {"thread", thread_json(thread.thread, thread.stress_area_table, thread.limits)},
-          {"kind", tightening::joint_kind_name(answer.asked.kind)},
-          {"surfaces", answer.asked.surfaces.empty() ? Json(nullptr) : Json(answer.asked.surfaces)},
-          {"face", answer.asked.face ? Json{{"outer_mm", quantity::in_millimetres(answer.asked.face->outer)},
-                                            {"inner_mm", quantity::in_millimetres(answer.asked.face->inner)},
-                                            {"basis", answer.asked.face->basis}}
-                                     : Json(nullptr)},
-          {"lock", lock_json(answer.asked.locks)},
-          {"strength", strength_json(answer.asked.strength)},
-          {"nut_factor", nut_factor_json(answer.nut_factor)},
-          {"thread_friction", thread_friction_json(answer.thread_friction)},
-          {"verdict", tightening::verdict_name(answer.verdict)},
-          {"governed_by", governs.empty() ? Json(nullptr) : Json(governs)}};
+  Json out{{"torque_N_m", in_newton_metres(answer.torque)},
+           {"wrench_accuracy", {{"share", answer.accuracy.share}, {"basis", answer.accuracy.basis}}}};
+  if (thread) out["thread"] = thread_json(thread->thread, thread->stress_area_table, thread->limits);
+  out.update(Json{{"kind", tightening::joint_kind_name(answer.asked.kind)},
+                  {"surfaces", answer.asked.surfaces.empty() ? Json(nullptr) : Json(answer.asked.surfaces)},
+                  {"face", answer.asked.face ? Json{{"outer_mm", quantity::in_millimetres(answer.asked.face->outer)},
+                                                    {"inner_mm", quantity::in_millimetres(answer.asked.face->inner)},
+                                                    {"basis", answer.asked.face->basis}}
+                                             : Json(nullptr)},
+                  {"lock", lock_json(answer.asked.locks)},
+                  {"strength", strength_json(answer.asked.strength)},
+                  {"nut_factor", nut_factor_json(answer.nut_factor)},
+                  {"thread_friction", thread_friction_json(answer.thread_friction)},
+                  {"verdict", tightening::verdict_name(answer.verdict)},
+                  {"governed_by", governs.empty() ? Json(nullptr) : Json(governs)}});
+  return out;
+}
+
+Json torque_members(const tightening::TorqueAnswer& answer, const specdb::ThreadEntry* thread) {
+  Json out{{"preload_N", in_newtons(answer.preload)}, {"set_torque_N_m", in_newton_metres(answer.clamp.torque)}};
+  out.update(clamp_members(answer.clamp, thread));
+  return out;
+}
+
+} // namespace
+
+Json clamp_json(const tightening::ClampAnswer& answer, const specdb::ThreadEntry& thread) {
+  return clamp_members(answer, &thread);
 }
 
 Json torque_json(const tightening::TorqueAnswer& answer, const specdb::ThreadEntry& thread) {
-  Json out{{"preload_N", in_newtons(answer.preload)}, {"set_torque_N_m", in_newton_metres(answer.clamp.torque)}};
-  out.update(clamp_json(answer.clamp, thread));
-  return out;
+  return torque_members(answer, &thread);
 }
+
+Json torque_json_without_thread(const tightening::TorqueAnswer& answer) { return torque_members(answer, nullptr); }
 
 } // namespace clampwright::cli

@@ -88,7 +88,7 @@ Json thread_json(const thread::Thread& thread, std::optional<quantity::Area> str
   out["stress_area_table_mm2"] = area(stress_area_table);
   out["flank_angle_deg"] = quantity::in_degrees(geometry.flank_angle);
   out["hand"] = thread::hand_name(thread.hand);
-  out["series"] = thread.series;
+  out["series"] = thread.listed ? Json(thread.series) : Json(nullptr);
   out["tpi"] = number_or_null(thread.tpi);
   if (!limits) {
     out["limits"] = nullptr;

@@ -9,6 +9,8 @@ std::string_view code_name(Code code) {
   switch (code) {
   case Code::left_hand:
     return "left-hand";
+  case Code::thread_not_listed:
+    return "thread-not-listed";
   case Code::hand_doubt:
     return "hand-doubt";
   case Code::locking_compound:
@@ -45,14 +47,20 @@ std::string_view code_name(Code code) {
     return "embrittlement";
   case Code::galling:
     return "galling";
+  case Code::approved_data:
+    return "approved-data";
   case Code::strip_governs:
     return "strip-governs";
+  case Code::long_engagement:
+    return "long-engagement";
   case Code::seat_pressure:
     return "seat-pressure";
   case Code::nut_too_weak:
     return "nut-too-weak";
   case Code::soft_part:
     return "soft-part";
+  case Code::creep:
+    return "creep";
   case Code::unit_slip:
     return "unit-slip";
   case Code::below_tool_range:
@@ -83,6 +91,18 @@ std::string_view code_name(Code code) {
     return "sources-conflict";
   case Code::value_from_memory:
     return "value-from-memory";
+  case Code::measured_only:
+    return "measured-only";
+  case Code::look_alikes:
+    return "look-alikes";
+  case Code::pitch_not_measured:
+    return "pitch-not-measured";
+  case Code::limits_assumed:
+    return "limits-assumed";
+  case Code::size_chart:
+    return "size-chart";
+  case Code::mark_proves_nothing:
+    return "mark-proves-nothing";
   case Code::maker_first:
     return "maker-first";
   }
@@ -101,10 +121,8 @@ std::string_view severity_name(Severity severity) {
   return "";
 }
 
-void put_in_order(Findings& findings) {
-  std::ranges::stable_sort(findings, {}, [](const Finding& finding) {
-    return finding.code == Code::maker_first ? 3 : static_cast<int>(finding.severity);
-  });
-}
+int rank(const Finding& finding) { return finding.code == Code::maker_first ? 3 : static_cast<int>(finding.severity); }
+
+void put_in_order(Findings& findings) { std::ranges::stable_sort(findings, {}, rank); }
 
 } // namespace clampwright::finding

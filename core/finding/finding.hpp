@@ -16,6 +16,7 @@ namespace clampwright::finding {
 
 enum class Code {
   left_hand,
+  thread_not_listed,
   hand_doubt,
   locking_compound,
   lock_conflict,
@@ -34,10 +35,13 @@ enum class Code {
   reduced_head,
   embrittlement,
   galling,
+  approved_data,
   strip_governs,
+  long_engagement,
   seat_pressure,
   nut_too_weak,
   soft_part,
+  creep,
   unit_slip,
   below_tool_range,
   above_tool_range,
@@ -53,6 +57,12 @@ enum class Code {
   no_maker_value,
   sources_conflict,
   value_from_memory,
+  measured_only,
+  look_alikes,
+  pitch_not_measured,
+  limits_assumed,
+  size_chart,
+  mark_proves_nothing,
   maker_first,
 };
 
@@ -73,6 +83,9 @@ using Findings = std::vector<Finding>;
 // "left-hand", "over-proof", …: the names of the contract.
 [[nodiscard]] std::string_view code_name(Code code);
 [[nodiscard]] std::string_view severity_name(Severity severity);
+
+// 0 for stop, 1 for mind, 2 for note, and the general maker-first last.
+[[nodiscard]] int rank(const Finding& finding);
 
 // Gravest first, and the general maker-first last; otherwise in the order found.
 void put_in_order(Findings& findings);

@@ -27,16 +27,10 @@ bool is_by_nut_factor(const ClampAnswer& clamp) {
          (!clamp.thread_friction || clamp.nut_factor->preload.high > clamp.thread_friction->preload.high);
 }
 
-std::optional<Band<Force>> clamp_load(const ClampAnswer& clamp) {
-  if (is_by_nut_factor(clamp)) return clamp.nut_factor->preload;
-  if (clamp.thread_friction) return clamp.thread_friction->preload;
-  return std::nullopt;
-}
-
 void add_strip(Findings& findings, const Surroundings& around, const ClampAnswer& clamp) {
   if (!around.tapped) return;
   const auto limit = strip_load(*around.tapped);
-  const auto load = clamp_load(clamp);
+  const auto load = graver_load(clamp);
   if (!limit || !load) return;
   const auto& proof = clamp.asked.strength.proof_load;
   const bool before_the_bolt = proof && *limit < *proof;
@@ -47,7 +41,7 @@ void add_strip(Findings& findings, const Surroundings& around, const ClampAnswer
 
 void add_seat(Findings& findings, const Surroundings& around, const ClampAnswer& clamp) {
   if (!around.seat || !around.seat->seat_pressure || !clamp.asked.face) return;
-  const auto load = clamp_load(clamp);
+  const auto load = graver_load(clamp);
   if (!load) return;
   const quantity::Stress limit = *around.seat->seat_pressure;
   const quantity::Stress likely = seat_pressure(load->likely, *clamp.asked.face);
@@ -59,9 +53,9 @@ void add_seat(Findings& findings, const Surroundings& around, const ClampAnswer&
 }
 
 void add_nut(Findings& findings, const Surroundings& around, const Case& asked) {
-  if (!around.nut || !around.nut->highest_bolt_class) return;
-  const auto weaker = strength::nut_is_weaker(asked.strength.class_name, *around.nut->highest_bolt_class);
-  if (weaker && *weaker)
+  if (!around.nut) return;
+  const auto strips = nut_strips_first(*around.nut, asked.strength);
+  if (strips && *strips)
     findings.push_back({Code::nut_too_weak,
                         Severity::stop,
                         {around.nut->nut_class, *around.nut->highest_bolt_class, asked.strength.class_name}});
@@ -116,7 +110,7 @@ void add_strip_steps(Working& working, const TappedPart& tapped, const ClampAnsw
 }
 
 void add_seat_steps(Working& working, const strength::PartMaterial& seat, const ClampAnswer& clamp) {
-  const auto load = clamp_load(clamp);
+  const auto load = graver_load(clamp);
   if (!load || !seat.seat_pressure || !clamp.asked.face) return;
   const tightening::Face& face = *clamp.asked.face;
   if (!clamp.thread_friction) {
@@ -135,9 +129,22 @@ void add_seat_steps(Working& working, const strength::PartMaterial& seat, const 
 
 } // namespace
 
+std::optional<Band<Force>> graver_load(const ClampAnswer& clamp) {
+  if (is_by_nut_factor(clamp)) return clamp.nut_factor->preload;
+  if (clamp.thread_friction) return clamp.thread_friction->preload;
+  return std::nullopt;
+}
+
 std::optional<Force> strip_load(const TappedPart& tapped) {
   if (!tapped.material.shear_strength) return std::nullopt;
   return thread::strip_load(tapped.shear_width, tapped.engagement, *tapped.material.shear_strength);
+}
+
+std::optional<bool> nut_strips_first(const Nut& nut, const strength::Strength& bolt) {
+  if (!nut.highest_bolt_class || bolt.class_name == "unknown") return std::nullopt;
+  if (const auto weaker = strength::nut_is_weaker(bolt.class_name, *nut.highest_bolt_class)) return weaker;
+  if (!nut.highest_bolt_tensile || !bolt.tensile) return std::nullopt;
+  return *bolt.tensile > *nut.highest_bolt_tensile;
 }
 
 quantity::Stress seat_pressure(Force load, const tightening::Face& face) {

@@ -12,6 +12,7 @@
 #include "core/finding/finding.hpp"
 #include "core/quantity/quantity.hpp"
 #include "core/strength/material.hpp"
+#include "core/strength/strength.hpp"
 #include "core/tightening/answer.hpp"
 #include "core/working/step.hpp"
 
@@ -32,6 +33,7 @@ struct Nut {
   std::string nut_class;                         // "8"
   std::optional<std::string> highest_bolt_class; // that it may go with; none for thin nuts
   Source source;
+  std::optional<quantity::Stress> highest_bolt_tensile = std::nullopt; // of that class, for bolts of another system
 };
 
 struct HotNeighbour {
@@ -54,8 +56,16 @@ struct Surroundings {
   std::optional<ReuseRule> reuse;
 };
 
+// The clamp load by the graver of the two models, to which the parts around a bolt are held; nothing where neither is
+// known.
+[[nodiscard]] std::optional<quantity::Band<quantity::Force>> graver_load(const tightening::ClampAnswer& clamp);
+
 // The load at which the thread in the part is sheared off; nothing where its material has no known strength.
 [[nodiscard]] std::optional<quantity::Force> strip_load(const TappedPart& tapped);
+
+// Is the bolt stronger than any that the nut is made for? Metric classes are compared by their figures, others by what
+// the bolts bear in tension. Nothing for a thin nut, and where a tensile strength is not known.
+[[nodiscard]] std::optional<bool> nut_strips_first(const Nut& nut, const strength::Strength& bolt);
 
 // Mean pressure on the ring under the turned part. Precondition: outer > inner.
 [[nodiscard]] quantity::Stress seat_pressure(quantity::Force load, const tightening::Face& face);

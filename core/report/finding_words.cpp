@@ -25,7 +25,14 @@ struct Wording {
 constexpr std::array k_wordings{
     Wording{Code::left_hand,
             "Left-hand thread: it tightens anticlockwise and undoes clockwise, looking at the part that is turned.",
-            "the designation says LH; ISO 965-1"},
+            "the designation says LH (ISO 965-1), or the mark on the part does"},
+    Wording{
+        Code::thread_not_listed,
+        "No table here has {0}: no limits of size and no printed load are known, and its dimensions follow from "
+        "the form of {1} alone. Measure diameter and pitch again before you rely on it, and try the part that it "
+        "goes with.",
+        "the tables of ISO 261, ASME B1.1 (UNC, UNF, UNEF), BS 84, BS 93 and BS 811; ASME B1.1 has more series (UN) "
+        "than are held here"},
     Wording{Code::locking_compound,
             "Wet locking compound changes the friction, and whether it eases or drags depends on its grade: clean and "
             "degrease, "
@@ -63,7 +70,7 @@ constexpr std::array k_wordings{
             "it: without a mark it stays unknown.",
             "ISO 898-1: a fastener without a mark has no class"},
     Wording{Code::face_not_stated,
-            "The face under the turned part is not known, so the thread-friction model is left out. Give it with "
+            "The face under the turned part is not known{0}, so the thread-friction model is left out. Give it with "
             "--face-outer and --face-inner.",
             "no head or hole of that size in the tables, and none given"},
     Wording{
@@ -96,6 +103,11 @@ constexpr std::array k_wordings{
     Wording{Code::value_from_memory,
             "The strength of class {0} is held from memory; check it against the standard before you rely on it.",
             "the reference table marks it as memory"},
+    Wording{
+        Code::mark_proves_nothing,
+        "A mark is what somebody stamped: it does not prove the strength, and counterfeits carry it too. Where much "
+        "hangs on the part, go by its supply papers or a test.",
+        "common practice"},
     Wording{Code::hand_doubt,
             "The steady load would undo this {0}-hand thread; the drive calls for the other hand. Look at the thread "
             "itself, and at its lock. Braking and kick-back turn the rule round.",
@@ -107,7 +119,8 @@ constexpr std::array k_wordings{
             "limit of the lock as its table names it; temperature as recorded"},
     Wording{Code::surfaces_differ, "", "T = K·F·d: the ratio of the likely nut factors, applied once"},
     Wording{Code::reduced_head,
-            "Mark {0}: the head bears only {1} of the full class, and the shares shown are of these reduced loads.",
+            "Mark {0}: the head bears only {1} of the full class, and all shares of proof and yield are of these "
+            "reduced loads.",
             "ISO 898-1 (leading zero); ISO 10642, ISO 7380-1: 80 %"},
     Wording{
         Code::embrittlement,
@@ -115,10 +128,20 @@ constexpr std::array k_wordings{
         "without warning hours or days after it is tightened (hydrogen).",
         "ISO 4042; SAE J1648: above 390 HV (40 HRC)"},
     Wording{Code::galling, "", "J. Failure Anal. Prev. 5 (2005) 72-78: austenitic steel on itself"},
+    Wording{Code::approved_data,
+            "A bolt of the {0} family is aircraft hardware: the part's approved data and the person entitled decide "
+            "its torque and where it may be fitted. What is shown here is no approved data.",
+            "14 CFR 43.13; AC 43.13-1B"},
     Wording{Code::strip_governs,
             "The thread in the {0} gives first, at {1}: this torque {4} likely {2}, at the most {3}. The bolt's shares "
             "of proof and yield do not show how near that is.",
             "FED-STD-H28/2 areas at least material, shear strength of the part"},
+    Wording{
+        Code::long_engagement,
+        "For the bolt to break first {0} would have to be engaged, more than two diameters of {1}. Beyond about 1.5 "
+        "to 2 diameters more length adds little, for the first turns carry most: an insert of larger outer thread "
+        "or a lower torque is the surer way.",
+        "how the turns share the load (from memory)"},
     Wording{Code::seat_pressure,
             "Under the turned part the pressure {4} what {0} bears ({1}): likely {2}, at the most {3}. A hard washer "
             "spreads the load; more torque does not help.",
@@ -132,6 +155,11 @@ constexpr std::array k_wordings{
         "The {0} sets the limit, not the bolt: never above the figure. Where it has come loose, recheck as the page "
         "says; more torque only crushes it.",
         "a wooden-propeller maker's service bulletin (1999); common practice"},
+    Wording{
+        Code::creep,
+        "The {0} gives way slowly above about {1}: a joint that runs hotter loses its clamp load. Tighten cold, and "
+        "recheck as the maker says.",
+        "data sheets of the alloy; the maker's limit ranks above it"},
     Wording{Code::unit_slip, "", "likely share of proof by every known model; the project's limits of 20 and 100 %"},
     Wording{
         Code::below_tool_range,
@@ -148,7 +176,30 @@ constexpr std::array k_wordings{
             "The torque only snugs; the angle makes the clamp load, for this stack of parts alone. What is shown is "
             "the snug load. After an interruption do not turn the angle again: start anew as the maker says.",
             "F = angle/360°·P/(δS + δP): it depends on the stack"},
+    Wording{Code::measured_only,
+            "A measurement gives the size, not the hand and not the strength class. Hold it upright: a right-hand "
+            "thread rises to the right on the side that you see. The class is known from a mark only. Pipe threads are "
+            "not in these tables. Before you rely on it, turn a known part of that thread in by hand, without force, "
+            "over the whole length, or use a thread gauge.",
+            "common practice"},
+    Wording{Code::look_alikes,
+            "This measurement cannot tell {0} from {1}. Their order goes by the misfit and by what is common, which "
+            "proves nothing: tell them apart before you fit a part or take a figure.",
+            "limits of size beside the doubt of the measurement"},
+    Wording{Code::pitch_not_measured,
+            "By the diameter alone many threads are possible. Measure the pitch too, over ten turns.",
+            "common practice"},
+    Wording{Code::limits_assumed,
+            "The tables hold no limits for Whitworth, BA and cycle threads: their crests are taken to lie as close to "
+            "the basic size as those of an ISO metric thread of the same pitch, {0}.",
+            "formulas of ISO 965-1 for grade 6, in the place of BS 84, BS 93 and BS 811"},
     Wording{Code::sources_conflict, "", "as recorded: neither takes the place of the other"},
+    Wording{
+        Code::size_chart,
+        "A chart by size is no maker's figure, and fills no empty line of a manual. It reckons with the bolt alone: "
+        "whole steel bolts, in steel parts and nuts that bear more than the bolt. Not for castings, light metal, "
+        "wood, plastic, gaskets, tapers, plugs or hubs: there something else gives first.",
+        "TM 1-1500-204-23-9, para 8-4: the task's own value first, then the manual's table, a standard table last"},
     Wording{Code::maker_first,
             "The maker's current instruction ranks above this figure; local rules and licensed practice decide who may "
             "do the work.",
@@ -159,29 +210,6 @@ const Wording& wording_of(Code code) {
   for (const Wording& wording : k_wordings)
     if (wording.code == code) return wording;
   return k_wordings.back();
-}
-
-std::string fact_text(const finding::Fact& fact, const DisplayUnits& units) {
-  struct Writer {
-    const DisplayUnits& units;
-    std::string operator()(const std::string& text) const { return text; }
-    std::string operator()(double share) const { return quantity::write_share(share); }
-    std::string operator()(quantity::Torque torque) const { return quantity::write(torque, units); }
-    std::string operator()(quantity::Force force) const {
-      return quantity::write_si_rounded(quantity::in_newtons(force), *units.force);
-    }
-    std::string operator()(quantity::Length length) const { return quantity::write(length, units); }
-    std::string operator()(quantity::Stress stress) const {
-      return quantity::write_si_rounded(quantity::in_pascals(stress), *units.stress);
-    }
-    std::string operator()(quantity::Temperature temperature) const {
-      return quantity::write_si(temperature.value(), quantity::unit_named("degC"));
-    }
-    std::string operator()(quantity::Angle angle) const {
-      return quantity::write_si(quantity::in_radians(angle), *units.angle);
-    }
-  };
-  return std::visit(Writer{units}, fact);
 }
 
 // What is filled in where a sentence differs by how grave the finding is.
@@ -253,6 +281,20 @@ std::string galling_text(const Finding& finding, const std::vector<std::string>&
                          : fmt::format("{} on stainless steel may seize while it is tightened.", facts[0]));
 }
 
+// A length that was worked out: nobody measures the rest of its digits.
+std::string measurable(const finding::Fact& fact, const DisplayUnits& units) {
+  return quantity::write_si_rounded(quantity::in_metres(std::get<quantity::Length>(fact)), *units.length);
+}
+
+// Without a torque, facts: which thread, its load, the break of the strongest bolt, the length needed.
+std::string strip_governs_text(const std::vector<std::string>& facts, const std::string& needed) {
+  return fmt::format(
+      "The {} gives first, at {}; a bolt of this class may bear up to {}. For the bolt to break first {} "
+      "must be engaged. The cure is more engagement, an insert in a soft part, or a lower torque, never "
+      "a higher one.",
+      facts[0], facts[1], facts[2], needed);
+}
+
 // The page's own words may end with a full stop.
 std::string single_use_text(std::string words) {
   while (words.ends_with('.') || words.ends_with(' '))
@@ -269,6 +311,29 @@ std::string sources_conflict_text(const std::vector<std::string>& facts) {
 
 } // namespace
 
+std::string fact_text(const finding::Fact& fact, const DisplayUnits& units) {
+  struct Writer {
+    const DisplayUnits& units;
+    std::string operator()(const std::string& text) const { return text; }
+    std::string operator()(double share) const { return quantity::write_share(share); }
+    std::string operator()(quantity::Torque torque) const { return quantity::write(torque, units); }
+    std::string operator()(quantity::Force force) const {
+      return quantity::write_si_rounded(quantity::in_newtons(force), *units.force);
+    }
+    std::string operator()(quantity::Length length) const { return quantity::write(length, units); }
+    std::string operator()(quantity::Stress stress) const {
+      return quantity::write_si_rounded(quantity::in_pascals(stress), *units.stress);
+    }
+    std::string operator()(quantity::Temperature temperature) const {
+      return quantity::write_si(temperature.value(), quantity::unit_named("degC"));
+    }
+    std::string operator()(quantity::Angle angle) const {
+      return quantity::write_si(quantity::in_radians(angle), *units.angle);
+    }
+  };
+  return std::visit(Writer{units}, fact);
+}
+
 std::string finding_text(const Finding& finding, const DisplayUnits& units) {
   std::vector<std::string> facts;
   for (const finding::Fact& fact : finding.facts)
@@ -276,6 +341,19 @@ std::string finding_text(const Finding& finding, const DisplayUnits& units) {
   switch (finding.code) {
   case Code::crank_reaction:
     return crank_reaction_text(facts);
+  case Code::reduced_head:
+    if (finding.severity == Severity::mind)
+      return fmt::format(
+          "Heads of this kind are made to bear 80 % only and carry a leading zero (0{0}): a plain {0} on "
+          "one is of an older edition. The shares shown are those of the full class; reckon with 0{0}.",
+          facts[0]);
+    break;
+  case Code::surfaces_not_stated:
+    if (!facts.empty())
+      return fmt::format("Nobody said whether thread and face are dry or lubricated. The band shown is that of plain "
+                         "steel: {} may be far above it when dry (friction of 0.3 to 0.5). Name the surfaces.",
+                         facts[0]);
+    break;
   case Code::surfaces_differ:
     return surfaces_differ_text(facts);
   case Code::unit_slip:
@@ -286,6 +364,22 @@ std::string finding_text(const Finding& finding, const DisplayUnits& units) {
     return sources_conflict_text(facts);
   case Code::single_use:
     return single_use_text(facts[0]);
+  case Code::strip_governs:
+    if (std::holds_alternative<quantity::Length>(finding.facts.back()))
+      return strip_governs_text(facts, measurable(finding.facts.back(), units));
+    break;
+  case Code::long_engagement:
+    facts[0] = measurable(finding.facts[0], units);
+    break;
+  case Code::value_from_memory:
+    // A figure other than the strength of a class: its name and value.
+    if (facts.size() == 2)
+      return fmt::format("Held from memory: {}, {}. Check it against the standard before you rely on it.", facts[0],
+                         facts[1]);
+    break;
+  case Code::face_not_stated:
+    if (!facts.empty()) facts[0] = fmt::format(" ({})", facts[0]);
+    break;
   default:
     break;
   }

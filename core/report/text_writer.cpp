@@ -8,6 +8,7 @@
 
 #include "core/quantity/unit.hpp"
 #include "core/quantity/write.hpp"
+#include "core/report/text_table.hpp"
 #include "core/report/wording.hpp"
 
 namespace clampwright::report {
@@ -94,17 +95,20 @@ std::string padded(std::string_view text, std::size_t width) {
   return out;
 }
 
-void write_section(TextPage& page, const Section& section, std::size_t label_width) {
+void write_section(TextPage& page, const Section& section, std::size_t label_width, std::size_t width) {
   page.line("");
-  if (!section.heading.empty()) page.line(section.heading);
+  if (!section.heading.empty()) page.flow("", section.heading);
   for (const Row& row : section.rows)
     page.flow(fmt::format("  {}  ", padded(row.label, label_width)), row.value);
+  if (section.table)
+    for (const std::string& line : table_lines(*section.table, width))
+      page.line(line);
 }
 
-void write_working(TextPage& page, const Working& working) {
+void write_working(TextPage& page, const Working& working, std::string_view which) {
   if (working.empty()) return;
   page.line("");
-  page.line("Working");
+  page.line(which.empty() ? "Working" : fmt::format("Working for {}", which));
   std::size_t symbol_width = 0;
   for (const Step& step : working)
     symbol_width = std::max(symbol_width, text_width(step.symbol));
@@ -118,14 +122,25 @@ void write_working(TextPage& page, const Working& working) {
 
 Document in_ascii(Document document) {
   const auto change = [](std::string& text) { text = to_ascii(text); };
+  const auto change_table = [&](Table& table) {
+    for (Column& column : table.columns) {
+      change(column.group);
+      change(column.heading);
+    }
+    for (auto& row : table.rows)
+      for (std::string& cell : row)
+        change(cell);
+  };
   change(document.title);
   change(document.banner);
+  change(document.working_for);
   for (Section& section : document.sections) {
     change(section.heading);
     for (Row& row : section.rows) {
       change(row.label);
       change(row.value);
     }
+    if (section.table) change_table(*section.table);
   }
   for (Remark& remark : document.remarks)
     change(remark.text);
@@ -145,11 +160,11 @@ std::string short_title(const Source& source) {
   return text;
 }
 
-// With the working every source in full; without it the first few by name.
+// With the working, or away from the program, every source in full; without it the first few by name.
 void write_sources(TextPage& page, const Document& document) {
   if (document.sources.empty()) return;
   page.line("");
-  if (document.working.empty()) {
+  if (document.working.empty() && !document.stands_alone) {
     constexpr std::size_t k_most = 4;
     std::vector<std::string> names;
     for (const Source& source : document.sources)
@@ -165,12 +180,8 @@ void write_sources(TextPage& page, const Document& document) {
     return;
   }
   page.line("Sources");
-  for (const Source& source : document.sources) {
-    std::string text = source.title;
-    if (!source.edition.empty()) text += fmt::format(" ({})", source.edition);
-    if (!source.where.empty() && !source.title.ends_with(source.where)) text += ", " + source.where;
-    page.flow("  ", fmt::format("{} [{}]", text, known_name(source.known)));
-  }
+  for (const Source& source : document.sources)
+    page.flow("  ", full_source(source));
 }
 
 } // namespace
@@ -205,7 +216,8 @@ std::string to_ascii(std::string_view text) {
 std::string write_text(const Document& given, int width, Charset charset) {
   // Before the lines are laid out: a stand-in may be longer than its sign.
   const Document document = charset == Charset::ascii ? in_ascii(given) : given;
-  TextPage page(static_cast<std::size_t>(std::max(width, 40)));
+  const auto page_width = static_cast<std::size_t>(std::max(width, 40));
+  TextPage page(page_width);
   page.flow("", document.title);
   if (!document.banner.empty()) page.flow("", document.banner);
   std::size_t label_width = 0;
@@ -213,11 +225,11 @@ std::string write_text(const Document& given, int width, Charset charset) {
     for (const Row& row : section.rows)
       label_width = std::max(label_width, text_width(row.label));
   for (const Section& section : document.sections)
-    write_section(page, section, label_width);
+    write_section(page, section, label_width, page_width);
   if (!document.remarks.empty()) page.line("");
   for (const Remark& remark : document.remarks)
     page.flow(fmt::format("{}  ", severity_word(remark.severity)), fmt::format("{} [{}]", remark.text, remark.code));
-  write_working(page, document.working);
+  write_working(page, document.working, document.working_for);
   write_sources(page, document);
   if (document.has_foot) {
     page.line("");

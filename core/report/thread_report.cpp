@@ -26,6 +26,21 @@ std::string pitch_text(const thread::Thread& thread, const DisplayUnits& units) 
   return write(thread.pitch, units);
 }
 
+Section limits_section(const thread::Limits& limits, const DisplayUnits& units) {
+  const auto range = [&](quantity::Length low, quantity::Length high) {
+    return fmt::format("{} to {}", write(low, units), write(high, units));
+  };
+  return {fmt::format("Limits of size ({} bolt, {} nut)", limits.external_class, limits.internal_class),
+          {{"bolt major diameter", range(limits.d_min, limits.d_max)},
+           {"bolt pitch diameter", range(limits.d2_min, limits.d2_max)},
+           {"bolt root", fmt::format("at most {}", write(limits.d3_max, units))},
+           {"nut minor diameter", range(limits.D1_min, limits.D1_max)},
+           {"nut pitch diameter", range(limits.D2_min, limits.D2_max)},
+           {"nut major diameter", fmt::format("at least {}", write(limits.D_min, units))}}};
+}
+
+} // namespace
+
 std::string_view form_words(thread::Form form) {
   switch (form) {
   case thread::Form::metric:
@@ -42,21 +57,6 @@ std::string_view form_words(thread::Form form) {
   return "";
 }
 
-Section limits_section(const thread::Limits& limits, const DisplayUnits& units) {
-  const auto range = [&](quantity::Length low, quantity::Length high) {
-    return fmt::format("{} to {}", write(low, units), write(high, units));
-  };
-  return {fmt::format("Limits of size ({} bolt, {} nut)", limits.external_class, limits.internal_class),
-          {{"bolt major diameter", range(limits.d_min, limits.d_max)},
-           {"bolt pitch diameter", range(limits.d2_min, limits.d2_max)},
-           {"bolt root", fmt::format("at most {}", write(limits.d3_max, units))},
-           {"nut minor diameter", range(limits.D1_min, limits.D1_max)},
-           {"nut pitch diameter", range(limits.D2_min, limits.D2_max)},
-           {"nut major diameter", fmt::format("at least {}", write(limits.D_min, units))}}};
-}
-
-} // namespace
-
 Document thread_report(const thread::Thread& thread, std::optional<quantity::Area> stress_area_table,
                        const std::optional<thread::Limits>& limits, const std::vector<Source>& sources,
                        const DisplayUnits& units) {
@@ -67,7 +67,7 @@ Document thread_report(const thread::Thread& thread, std::optional<quantity::Are
   Section basic{"", {}};
   basic.rows.push_back({"Diameter", write(thread.diameter, units)});
   basic.rows.push_back({"Pitch", pitch_text(thread, units)});
-  basic.rows.push_back({"Series", thread.series});
+  basic.rows.push_back({"Series", thread.listed ? thread.series : "none: not in the tables"});
   basic.rows.push_back({"Pitch diameter", write(geometry.pitch_diameter, units)});
   basic.rows.push_back({"Minor diameter", fmt::format("{} (nut, basic)", write(geometry.minor_diameter, units))});
   basic.rows.push_back({"Root diameter", fmt::format("{} (bolt)", write(geometry.root_diameter, units))});

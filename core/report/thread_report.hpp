@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <string_view>
 #include <vector>
 
 #include "core/quantity/write.hpp"
@@ -10,6 +11,9 @@
 #include "core/thread/thread.hpp"
 
 namespace clampwright::report {
+
+// "ISO metric", "Unified", "Whitworth", "BA", "British standard cycle".
+[[nodiscard]] std::string_view form_words(thread::Form form);
 
 // The dimensions of a thread.
 [[nodiscard]] Document thread_report(const thread::Thread& thread, std::optional<quantity::Area> stress_area_table,

@@ -34,22 +34,6 @@ std::string bolt_words(const Case& asked) {
   return words;
 }
 
-std::string surfaces_words(const Case& asked) {
-  std::vector<std::string> parts;
-  if (!asked.surfaces.empty()) parts.push_back(asked.surfaces);
-  if (asked.mu_thread && asked.mu_head) {
-    const std::string in_thread = coefficients(*asked.mu_thread);
-    const std::string in_head = coefficients(*asked.mu_head);
-    parts.push_back(in_thread == in_head ? fmt::format("μ {}", in_thread)
-                                         : fmt::format("μ thread {}, μ head {}", in_thread, in_head));
-  }
-  if (asked.nut_factor) parts.push_back(fmt::format("K {}", coefficients(*asked.nut_factor)));
-  std::string words;
-  for (const std::string& part : parts)
-    words += (words.empty() ? "" : "; ") + part;
-  return words;
-}
-
 std::vector<Row> input_rows(const ClampAnswer& answer, const DisplayUnits& units) {
   const Case& asked = answer.asked;
   std::vector<Row> rows;
@@ -84,6 +68,22 @@ std::string torque_twice(quantity::Torque torque, const DisplayUnits& units) {
 }
 
 } // namespace
+
+std::string surfaces_words(const Case& asked) {
+  std::vector<std::string> parts;
+  if (!asked.surfaces.empty()) parts.push_back(asked.surfaces);
+  if (asked.mu_thread && asked.mu_head) {
+    const std::string in_thread = coefficients(*asked.mu_thread);
+    const std::string in_head = coefficients(*asked.mu_head);
+    parts.push_back(in_thread == in_head ? fmt::format("μ {}", in_thread)
+                                         : fmt::format("μ thread {}, μ head {}", in_thread, in_head));
+  }
+  if (asked.nut_factor) parts.push_back(fmt::format("K {}", coefficients(*asked.nut_factor)));
+  std::string words;
+  for (const std::string& part : parts)
+    words += (words.empty() ? "" : "; ") + part;
+  return words;
+}
 
 std::vector<Remark> remarks_of(const finding::Findings& findings, const DisplayUnits& units) {
   std::vector<Remark> remarks;

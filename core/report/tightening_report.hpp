@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <string>
 #include <vector>
 
 #include "core/quantity/write.hpp"
@@ -17,6 +18,9 @@ namespace clampwright::report {
 
 // The rows on clamp load and limits, for reports that begin with something else.
 [[nodiscard]] Section clamp_section(const tightening::ClampAnswer& answer, const quantity::DisplayUnits& units);
+
+// "oiled; μ 0.08 / 0.12 / 0.16; K 0.12 / 0.18 / 0.22"
+[[nodiscard]] std::string surfaces_words(const tightening::Case& asked);
 
 // Findings in words; maker-first is left to the foot line.
 [[nodiscard]] std::vector<Remark> remarks_of(const finding::Findings& findings, const quantity::DisplayUnits& units);

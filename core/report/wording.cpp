@@ -54,6 +54,13 @@ std::string verdict_text(const tightening::ClampAnswer& answer) {
                      answer.asked.strength.class_name);
 }
 
+std::string full_source(const Source& source) {
+  std::string text = source.title;
+  if (!source.edition.empty()) text += fmt::format(" ({})", source.edition);
+  if (!source.where.empty() && !source.title.ends_with(source.where)) text += ", " + source.where;
+  return fmt::format("{} [{}]", text, known_name(source.known));
+}
+
 std::string_view foot_line() {
   return "The maker's current instruction ranks above this figure. Local rules and licensed practice decide who may do "
          "the work.";

@@ -41,6 +41,7 @@ Strength strength_of(const StrengthClass& strength_class, std::optional<quantity
   out.from_memory = strength_class.source.known == Known::memory;
   out.hardest_HV = strength_class.hardest_HV;
   out.stainless = strength_class.stainless;
+  out.approved_data = strength_class.approved_data;
   out.sources.push_back(strength_class.source);
   out.proof_load = load(out.proof_stress, stress_area);
   if (out.proof_load) out.proof_load_basis = LoadBasis::stress_area;

@@ -16,7 +16,7 @@ namespace clampwright::strength {
 
 // One class in the size range that it holds for. Stainless steel has no proof stress: ISO 3506 knows none.
 struct StrengthClass {
-  std::string name;   // "8.8", "SAE 5", "A2-70", "ASTM A574"
+  std::string name;   // "8.8", "SAE 5", "A2-70", "ASTM A574", "125 ksi" (aircraft)
   std::string system; // "ISO 898-1", "SAE J429", …
   std::optional<quantity::Stress> proof_stress;
   std::optional<quantity::Stress> yield;
@@ -25,6 +25,7 @@ struct StrengthClass {
   Source source;
   std::optional<double> hardest_HV = std::nullopt; // Vickers hardness that the class may reach
   bool stainless = false;
+  bool approved_data = false; // aircraft hardware: its approved data decide, never a figure from here
 };
 
 // A mark with a leading zero: the material of the full class, but a head or recess that bears only a share of its
@@ -61,7 +62,8 @@ struct Strength {
   bool from_memory = false; // the class's stresses were recalled, not read
   std::optional<double> hardest_HV;
   bool stainless = false;
-  double loadability = 1.0; // what share of the class's loads the bolt bears: 0.8 with a leading zero
+  bool approved_data = false; // as in StrengthClass
+  double loadability = 1.0;   // what share of the class's loads the bolt bears: 0.8 with a leading zero
   std::vector<Source> sources;
 };
 

@@ -284,6 +284,22 @@ std::string_view form_name(Form form) {
   return "";
 }
 
+std::string_view form_standard(Form form) {
+  switch (form) {
+  case Form::metric:
+    return "ISO 68-1";
+  case Form::unified:
+    return "ASME B1.1";
+  case Form::whitworth:
+    return "BS 84";
+  case Form::ba:
+    return "BS 93";
+  case Form::bsc:
+    return "BS 811";
+  }
+  return "";
+}
+
 std::string_view hand_name(Hand hand) { return hand == Hand::left ? "left" : "right"; }
 
 Result<Designation> read_designation(std::string_view text) {

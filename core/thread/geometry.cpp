@@ -97,7 +97,10 @@ Working geometry_working(const Thread& thread) {
   Working steps;
   steps.push_back(
       {d, "nominal diameter", "of " + thread.designation, quantity::in_millimetres(thread.diameter), "mm", source});
-  steps.push_back({"P", "pitch", thread.tpi ? fmt::format("25.4/{:g}", *thread.tpi) : "of the series",
+  steps.push_back({"P", "pitch",
+                   thread.tpi      ? fmt::format("25.4/{:g}", *thread.tpi)
+                   : thread.listed ? "of the series"
+                                   : "as given",
                    quantity::in_millimetres(thread.pitch), "mm", source});
   steps.push_back({"d2", "pitch diameter", std::string(profile.pitch_formula),
                    quantity::in_millimetres(geometry.pitch_diameter), "mm", source});
@@ -109,6 +112,17 @@ Working geometry_working(const Thread& thread) {
     steps.push_back({"As", "stress area", std::string(profile.stress_formula),
                      quantity::in_square_millimetres(*geometry.stress_area), "mm²", source});
   return steps;
+}
+
+std::optional<Area> section_by_analogy(const Thread& thread) {
+  const Geometry geometry = geometry_of(thread);
+  if (geometry.stress_area) return std::nullopt;
+  return circle((geometry.pitch_diameter + geometry.minor_diameter) / 2.0);
+}
+
+std::optional<Length> tapping_hole(const Thread& thread) {
+  if (thread.form != Form::metric && thread.form != Form::unified) return std::nullopt;
+  return thread.diameter - thread.pitch;
 }
 
 quantity::Angle helix_angle(const Thread& thread) {

@@ -25,6 +25,14 @@ struct Geometry {
 // How the dimensions follow from diameter and pitch, in millimetres.
 [[nodiscard]] Working geometry_working(const Thread& thread);
 
+// For Whitworth, BA and cycle threads, which have no standardised stress area: that of the circle whose diameter is the
+// mean of pitch and minor diameter, by analogy with ISO 898-1. Nothing for the forms that have one.
+[[nodiscard]] std::optional<quantity::Area> section_by_analogy(const Thread& thread);
+
+// The usual hole to tap: diameter less pitch, common practice for flanks of 60 degrees (metric, Unified). It lies
+// within the limits 6H or 2B of the minor diameter for every listed thread. Nothing for British threads.
+[[nodiscard]] std::optional<quantity::Length> tapping_hole(const Thread& thread);
+
 // The helix angle at the pitch diameter: tan φ = P/(π·d2).
 [[nodiscard]] quantity::Angle helix_angle(const Thread& thread);
 

@@ -34,4 +34,25 @@ quantity::Force strip_load(Length width, Length engagement, quantity::Stress she
   return width * engagement * shear;
 }
 
+Length strip_length(quantity::Force load, Length width, quantity::Stress shear) { return load / (width * shear); }
+
+Limits basic_limits(const Thread& thread) {
+  const Geometry geometry = geometry_of(thread);
+  Limits out;
+  out.d_max = out.d_min = out.D_min = thread.diameter;
+  out.d2_max = out.d2_min = out.D2_min = out.D2_max = geometry.pitch_diameter;
+  out.d3_max = geometry.root_diameter;
+  out.D1_min = out.D1_max = geometry.minor_diameter;
+  return out;
+}
+
+Limits wire_insert_limits(const Thread& thread, const Limits& limits) {
+  const Length larger = 0.75 * std::numbers::sqrt3 * thread.pitch;
+  Limits out = limits;
+  for (Length* diameter : {&out.d_max, &out.d_min, &out.d2_max, &out.d2_min, &out.d3_max, &out.D_min, &out.D2_min,
+                           &out.D2_max, &out.D1_min, &out.D1_max})
+    *diameter += larger;
+  return out;
+}
+
 } // namespace clampwright::thread

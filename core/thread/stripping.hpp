@@ -21,4 +21,16 @@ namespace clampwright::thread {
 // chamfered or a nut widens; beyond about two diameters more length adds little.
 [[nodiscard]] quantity::Force strip_load(quantity::Length width, quantity::Length engagement, quantity::Stress shear);
 
+// The engagement at which a thread of that width bears the load.
+[[nodiscard]] quantity::Length strip_length(quantity::Force load, quantity::Length width, quantity::Stress shear);
+
+// Basic sizes in the place of limits: no clearance at all. Areas by them are about a third too large; only for showing
+// by how much.
+[[nodiscard]] Limits basic_limits(const Thread& thread);
+
+// The thread in a part that takes a wire insert for `thread`: each diameter is larger by 1.5·H = 3·√3/4·P, for the
+// wire, a rhombus of 60°, lies with a whole thread inside and one outside (ASME B18.29.1, from memory). The tolerances
+// of such holes are not in the tables; those of the bolt's own thread are taken for them. Precondition: a form of 60°.
+[[nodiscard]] Limits wire_insert_limits(const Thread& thread, const Limits& limits);
+
 } // namespace clampwright::thread

@@ -67,6 +67,8 @@ struct Case {
   std::optional<bool> mates_with_stainless; // the nut or the part that it screws into; empty: not known
   bool angle_follows = false;               // the torque only snugs; an angle makes the clamp load
   std::string soft_part;                    // wood, plastic, a gasket that sets the limit; empty: none known
+  bool weak_head = false;                   // a head that its standard makes with reduced loadability
+  std::string no_face_because;              // why the named head has no flat face; empty: it has, or none was named
 };
 
 // Is the section that bears the load (A0) known, and greater than nothing? The smaller of stress area and shank, less

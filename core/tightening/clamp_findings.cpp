@@ -76,8 +76,16 @@ void add_not_stated(Findings& findings, const Case& asked) {
     findings.push_back({Code::class_unknown, Severity::mind, {}});
   else if (asked.strength.class_name != "unknown" && asked.strength.from_memory)
     findings.push_back({Code::value_from_memory, Severity::mind, {asked.strength.class_name}});
-  if (!asked.friction_stated) findings.push_back({Code::surfaces_not_stated, Severity::mind, {}});
-  if (!asked.face && asked.mu_thread) findings.push_back({Code::face_not_stated, Severity::mind, {}});
+  if (!asked.friction_stated) {
+    finding::Finding missing{Code::surfaces_not_stated, Severity::mind, {}};
+    if (asked.strength.stainless) missing.facts.emplace_back(asked.strength.class_name);
+    findings.push_back(std::move(missing));
+  }
+  if (!asked.face && asked.mu_thread) {
+    finding::Finding missing{Code::face_not_stated, Severity::mind, {}};
+    if (!asked.no_face_because.empty()) missing.facts.emplace_back(asked.no_face_because);
+    findings.push_back(std::move(missing));
+  }
 }
 
 void add_kind(Findings& findings, JointKind kind) {
@@ -126,6 +134,10 @@ void add_material(Findings& findings, const Case& asked) {
   const strength::Strength& strength = asked.strength;
   if (strength.loadability < 1.0)
     findings.push_back({Code::reduced_head, Severity::note, {strength.class_name, strength.loadability}});
+  if (strength.approved_data)
+    findings.push_back({Code::approved_data, Severity::stop, {strength.class_name}});
+  else if (asked.weak_head && strength.class_name != "unknown")
+    findings.push_back({Code::reduced_head, Severity::mind, {strength.class_name}});
   if (asked.electroplated && strength.hardest_HV && *strength.hardest_HV > k_brittle_from_HV)
     findings.push_back({Code::embrittlement, Severity::stop, {strength.class_name}});
   if (strength.stainless && asked.mates_with_stainless.value_or(true))
@@ -143,6 +155,10 @@ void add_final(Findings& findings, const Case& asked) {
 Findings findings_of(const ClampAnswer& answer) {
   Findings findings;
   if (answer.asked.thread.hand == thread::Hand::left) findings.push_back({Code::left_hand, Severity::mind, {}});
+  if (const thread::Thread& thread = answer.asked.thread; !thread.listed)
+    findings.push_back({Code::thread_not_listed,
+                        Severity::mind,
+                        {thread.designation, std::string(thread::form_standard(thread.form))}});
   add_limits(findings, answer);
   add_disagreement(findings, answer);
   add_not_stated(findings, answer.asked);

@@ -55,7 +55,9 @@ Result<Force> preload_at_yield_share(const Case& asked, double share) {
 }
 
 Result<Force> wanted_preload(const Case& asked, const Wanted& wanted) {
-  const std::string say_class = "name the strength class with --class, like --class 8.8";
+  const bool class_known = asked.strength.class_name != "unknown";
+  const std::string hint = class_known ? "give the clamp load itself with --preload"
+                                       : "name the strength class with --class, like --class 8.8";
   switch (wanted.aim) {
   case Aim::preload:
     if (!(wanted.preload > Force{}))
@@ -64,14 +66,16 @@ Result<Force> wanted_preload(const Case& asked, const Wanted& wanted) {
   case Aim::proof_share:
     if (!asked.strength.proof_load)
       return missing("proof-load-missing",
-                     asked.strength.class_name == "unknown"
-                         ? "a share of the proof load needs the strength class"
-                         : fmt::format("class {} has no proof load for this thread", asked.strength.class_name),
-                     asked.strength.class_name == "unknown" ? say_class : "give the clamp load itself with --preload");
+                     class_known ? fmt::format("class {} has no proof load for this thread", asked.strength.class_name)
+                                 : "a share of the proof load needs the strength class",
+                     hint);
     break;
   case Aim::yield_share:
     if (!asked.strength.yield || !bearing_section(asked))
-      return missing("yield-missing", "a share of yield needs the strength class", say_class);
+      return missing("yield-missing",
+                     class_known ? fmt::format("class {} has no yield for this thread", asked.strength.class_name)
+                                 : "a share of yield needs the strength class",
+                     hint);
     if (!asked.friction_stated || !asked.mu_thread)
       return missing("friction-missing", "a share of yield needs the friction, and none was stated",
                      "name the surfaces, like --surfaces oiled, or --mu 0.08..0.16");

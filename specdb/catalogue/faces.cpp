@@ -51,7 +51,7 @@ Result<std::optional<StandardDiameter>> find_face(const Catalogue& catalogue, st
         "f.form = ?",
         std::string_view(*known), part_name(part), thread::form_name(thread.form));
     while (row.next()) {
-      if (!same_size(length(row.real(0), row.text(1)), thread.diameter)) continue;
+      if (!same_size(length(row.real(0), row.text(1)), thread.diameter) || row.is_null(2)) continue;
       const std::string grade = row.maybe_text(5).value_or("");
       return StandardDiameter{length(row.real(2), row.text(3)),
                               fmt::format("{} {} face{}", row.text(4), part_name(part),
@@ -62,12 +62,21 @@ Result<std::optional<StandardDiameter>> find_face(const Catalogue& catalogue, st
   });
 }
 
+std::string why_no_face(const Catalogue& catalogue, std::string_view name, Part part) {
+  return translated([&] {
+    Query row(catalogue.connection(),
+              "SELECT note FROM faces WHERE lower(name) = ? AND part = ? AND face_diameter IS NULL LIMIT 1",
+              std::string_view(text::to_lower(name)), part_name(part));
+    return row.next() ? row.text(0) : std::string();
+  });
+}
+
 std::optional<StandardDiameter> find_hole(const Catalogue& catalogue, const thread::Thread& thread) {
   return translated([&]() -> std::optional<StandardDiameter> {
     Query row(
         catalogue.connection(),
         "SELECT h.diameter, h.diameter_unit, h.hole, h.hole_unit, h.fit, s.title, s.edition, h.\"where\", h.known FROM "
-        "holes h JOIN sources s ON s.id = h.source WHERE h.form = ?",
+        "holes h JOIN sources s ON s.id = h.source WHERE h.form = ? AND h.fit IN ('medium','normal')",
         thread::form_name(thread.form));
     while (row.next()) {
       if (!same_size(length(row.real(0), row.text(1)), thread.diameter)) continue;

@@ -23,9 +23,12 @@ struct StandardDiameter {
 };
 
 // The smallest outer diameter of the face under a head or nut of that name. Fails with no-such for a name that no table
-// has for this part; nothing for a size that the table of that name does not list.
+// has for this part; nothing for a size that the table of that name does not list, or a head without a flat face.
 [[nodiscard]] Result<std::optional<StandardDiameter>> find_face(const Catalogue& catalogue, std::string_view name,
                                                                 Part part, const thread::Thread& thread);
+
+// Why a head or nut of that name has no flat face that a standard gives, as a part of a sentence; "" where it has one.
+[[nodiscard]] std::string why_no_face(const Catalogue& catalogue, std::string_view name, Part part);
 
 // The usual clearance hole: ISO 273 medium, ASME B18.2.8 normal.
 [[nodiscard]] std::optional<StandardDiameter> find_hole(const Catalogue& catalogue, const thread::Thread& thread);

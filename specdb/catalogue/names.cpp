@@ -25,7 +25,10 @@ std::string class_key(std::string_view name) {
   if (key.starts_with("class")) key.erase(0, 5);
   for (const std::string_view prefix : {"saej429grade", "saegrade", "saej429", "grade", "gr."})
     if (key.starts_with(prefix)) return "sae" + key.substr(prefix.size());
-  if (key == "a574") return "astma574";
+  for (const std::string_view prefix : {"astmf3125grade", "astmf3125", "f3125grade", "f3125"})
+    if (key.starts_with(prefix)) key.erase(0, prefix.size());
+  for (const std::string_view short_name : {"a307", "a325", "a354bd", "a449", "a490", "a574"})
+    if (key == short_name) return "astm" + key;
   return key;
 }
 

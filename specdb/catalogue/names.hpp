@@ -13,7 +13,7 @@ namespace clampwright::specdb {
 [[nodiscard]] std::string name_key(std::string_view name);
 
 // The form in which classes of bolts and nuts are compared: "SAE J429 Grade 5", "grade 5", "gr.5", "sae-5" are "sae5",
-// "A2 70" is "a270".
+// "A2 70" is "a270", "A325" and "F3125 A325" are "astma325".
 [[nodiscard]] std::string class_key(std::string_view name);
 
 // Refusal of a name that is not in a list: the nearest one is suggested, then all are named. `what` is like "surfaces".

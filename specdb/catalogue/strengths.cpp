@@ -2,7 +2,6 @@
 #include "specdb/catalogue/strengths.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <map>
 
 #include <fmt/format.h>
@@ -11,24 +10,16 @@
 #include "core/text/plain_text.hpp"
 #include "core/thread/geometry.hpp"
 #include "specdb/catalogue/names.hpp"
+#include "specdb/catalogue/size_range.hpp"
 #include "specdb/sql/query.hpp"
 
 namespace clampwright::specdb {
 
 namespace {
 
-// Rounded to the tenth of a micrometre, so that 1/4 in is not kept out of "1/4 in and over" by the last bit.
-double tenths_of_micrometres(quantity::Length length) { return std::round(quantity::in_millimetres(length) * 1e4); }
-
 bool holds(const Query& row, const thread::Thread& thread) {
-  const bool inch = row.text(4) == "in";
-  const auto limit = [&](int column) {
-    return tenths_of_micrometres(inch ? quantity::inches(row.real(column)) : quantity::millimetres(row.real(column)));
-  };
-  const double d = tenths_of_micrometres(thread.diameter);
-  const double over = limit(1);
-  const bool inclusive = row.integer(2) == 1;
-  return (inclusive ? d >= over : d > over) && d <= limit(3);
+  const std::string unit = row.text(4);
+  return SizeRange{row.real(1), row.integer(2) == 1, row.real(3), unit}.holds(thread.diameter);
 }
 
 std::optional<quantity::Stress> stress(const std::optional<double>& value, const quantity::Unit& unit) {
@@ -82,6 +73,7 @@ strength::Strength strength_with_loads(const Catalogue& catalogue, const strengt
 
 // "1.6 to 16 mm" for the message.
 std::string range_text(const Query& row) {
+  if (!(row.real(1) > 0)) return fmt::format("up to {:g} {}", row.real(3), row.text(4));
   return fmt::format("{} {:g} to {:g} {}", row.integer(2) == 1 ? "from" : "over", row.real(1), row.real(3),
                      row.text(4));
 }
@@ -96,13 +88,30 @@ std::vector<std::string> class_names(const Catalogue& catalogue) {
       reduced.emplace(zeros.text(0), zeros.text(1));
     Query query(catalogue.connection(),
                 "SELECT DISTINCT class, system FROM strength_classes ORDER BY CASE system WHEN 'ISO 898-1' THEN 1 WHEN "
-                "'SAE J429' THEN 2 WHEN 'ASTM A574' THEN 3 ELSE 4 END, length(class), class");
+                "'SAE J429' THEN 2 WHEN 'ISO 3506-1' THEN 4 WHEN 'aircraft' THEN 5 ELSE 3 END, length(class), class");
     std::vector<std::string> names;
     while (query.next()) {
       names.push_back(query.text(0));
       if (const auto zero = reduced.find(names.back()); zero != reduced.end()) names.push_back(zero->second);
     }
     return names;
+  });
+}
+
+Result<NamedClass> find_class(const Catalogue& catalogue, std::string_view class_name) {
+  const std::string key = class_key(class_name);
+  const auto names = class_names(catalogue);
+  const auto name = std::ranges::find_if(names, [&](const std::string& known) { return class_key(known) == key; });
+  if (name == names.end()) return no_such_name("strength class", class_name, names);
+  return translated([&]() -> Result<NamedClass> {
+    const auto reduced = reduced_class(catalogue, *name);
+    Query row(catalogue.connection(), "SELECT form FROM strength_classes WHERE class = ?",
+              std::string_view(reduced ? reduced->full_class : *name));
+    if (!row.next()) throw DatabaseError("a listed class has gone", Trouble::internal);
+    const std::string form = row.text(0);
+    for (const thread::Form one : {thread::Form::metric, thread::Form::unified})
+      if (thread::form_name(one) == form) return NamedClass{*name, one};
+    throw DatabaseError("a class is for a form of thread that has none", Trouble::internal);
   });
 }
 
@@ -139,7 +148,8 @@ Result<strength::Strength> find_strength(const Catalogue& catalogue, std::string
                                             stress(row.maybe_real(8), unit),
                                             row.source(11),
                                             row.maybe_real(15),
-                                            row.text(10) == "ISO 3506-1"};
+                                            row.text(10) == "ISO 3506-1",
+                                            row.text(10) == "aircraft"};
         return strength_with_loads(catalogue, found, reduced, thread);
       }
       ranges += fmt::format("{}{} threads {}", ranges.empty() ? "" : "; ", row.text(0), range_text(row));

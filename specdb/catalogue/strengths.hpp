@@ -19,6 +19,15 @@ namespace clampwright::specdb {
 [[nodiscard]] Result<strength::Strength> find_strength(const Catalogue& catalogue, std::string_view class_name,
                                                        const thread::Thread& thread);
 
+// A class by itself, before any thread is named.
+struct NamedClass {
+  std::string name;  // as the tables write it: "SAE 5" for "grade 5"
+  thread::Form form; // of the threads that its standard covers
+};
+
+// Reads the name as find_strength does. Fails with no-such for a class that does not exist; "unknown" is none here.
+[[nodiscard]] Result<NamedClass> find_class(const Catalogue& catalogue, std::string_view class_name);
+
 // Every class name, in the order of the standards, one with a leading zero behind its full class.
 [[nodiscard]] std::vector<std::string> class_names(const Catalogue& catalogue);
 

@@ -261,6 +261,10 @@ JointRecord reed_block() {
           .mating_part = "crankcase",
           .mating_material = "cast-aluminium",
           .engagement = "7 mm",
+          .bolt_length = "20 mm",
+          .grip = "13 mm",
+          .hole_depth = "9 mm",
+          .duty = "dry",
           .drive = "10 mm hexagon",
           .words = "valve inlet",
           .figure = sheets("10 N·m", 10.0, "dry", "page 11")};
@@ -278,6 +282,7 @@ JointRecord volute() {
           .mating_part = "back plate",
           .mating_material = "steel",
           .engagement = "16 mm",
+          .duty = "wet",
           .drive = "6 mm hexagon key",
           .seen_from = "looking at the screw head",
           .words = "pump housing spiral",

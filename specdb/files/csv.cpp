@@ -34,6 +34,21 @@ struct Collector {
   }
 };
 
+void write_row(std::string& out, const std::vector<std::string>& fields) {
+  for (const std::string& field : fields) {
+    if (&field != &fields.front()) out += ',';
+    if (field.find_first_of(",\"\r\n") == std::string::npos) {
+      out += field;
+      continue;
+    }
+    out += '"';
+    for (const char c : field)
+      out.append(c == '"' ? 2 : 1, c);
+    out += '"';
+  }
+  out += "\r\n";
+}
+
 Refusal damaged(std::size_t line, std::string what) {
   return refuse(Trouble::not_understood, "damaged", fmt::format("line {}: {}", line, what), {},
                 "fields are separated by commas; a field with a comma or quote stands in quotes");
@@ -61,6 +76,14 @@ Result<CsvTable> read_csv(std::string_view text) {
     table.rows.push_back(std::move(*row));
   }
   return table;
+}
+
+std::string write_csv(const CsvTable& table) {
+  std::string out;
+  write_row(out, table.header);
+  for (const CsvRow& row : table.rows)
+    write_row(out, row.fields);
+  return out;
 }
 
 } // namespace clampwright::specdb

@@ -24,4 +24,7 @@ struct CsvTable {
 // line number on a bare quote, or a row whose number of fields differs from the header's.
 [[nodiscard]] Result<CsvTable> read_csv(std::string_view text);
 
+// The same the other way: CRLF, quotes where a field needs them.
+[[nodiscard]] std::string write_csv(const CsvTable& table);
+
 } // namespace clampwright::specdb

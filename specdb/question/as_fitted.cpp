@@ -30,6 +30,22 @@ std::string obstacle_of_figure(const FigureAnswer& figure, const friction::Surfa
 // Surfaces that this fastener cannot have, or must not be tightened on.
 std::string obstacle_of_surfaces(const tightening::Case& asked, const friction::Surfaces& fitted) {
   if (fitted.name == "stainless-dry") return "stainless steel seizes dry: lubricate it";
+  return why_not_these_surfaces(asked, fitted);
+}
+
+// Where the joint lives by dry surfaces, nothing slippery is reckoned with; where something soft sets the limit, no
+// torque is raised.
+std::string obstacle_of_joint(const JointRecord& joint, const tightening::Case& asked, const friction::Surfaces& fitted,
+                              double factor) {
+  if (factor < 1.0) return why_nothing_slippery(joint, asked, fitted);
+  if (factor > 1.0 && !asked.soft_part.empty())
+    return fmt::format("the {} sets the limit: never above the figure", asked.soft_part);
+  return {};
+}
+
+} // namespace
+
+std::string why_not_these_surfaces(const tightening::Case& asked, const friction::Surfaces& fitted) {
   const bool known = asked.strength.class_name != "unknown";
   if (known && !asked.strength.stainless && is_for_stainless(fitted))
     return "these surfaces are those of stainless fasteners";
@@ -37,24 +53,16 @@ std::string obstacle_of_surfaces(const tightening::Case& asked, const friction::
   return {};
 }
 
-// Where the joint lives by dry surfaces, nothing slippery is reckoned with; where something soft sets the limit, no
-// torque is raised.
-std::string obstacle_of_joint(const JointRecord& joint, const tightening::Case& asked, const friction::Surfaces& fitted,
-                              double factor) {
-  const bool slippery = factor < 1.0 && !fitted.wet_compound;
-  if (slippery && joint.taper)
-    return "the taper holds by friction alone: keep it clean and dry, as the figure wants it";
-  if (slippery && asked.kind == tightening::JointKind::plug)
+std::string why_nothing_slippery(const JointRecord& joint, const tightening::Case& asked,
+                                 const friction::Surfaces& fitted) {
+  if (fitted.wet_compound) return {};
+  if (joint.taper) return "the taper holds by friction alone: keep it clean and dry, as the figure wants it";
+  if (asked.kind == tightening::JointKind::plug)
     return "plugs are tightened dry: their makers advise against lubricant";
-  const bool compound =
-      std::ranges::find(asked.locks, friction::LockFamily::compound, &friction::Lock::family) != asked.locks.end();
-  if (slippery && compound) return "locking compound holds on clean, degreased threads only";
-  if (factor > 1.0 && !asked.soft_part.empty())
-    return fmt::format("the {} sets the limit: never above the figure", asked.soft_part);
+  if (std::ranges::find(asked.locks, friction::LockFamily::compound, &friction::Lock::family) != asked.locks.end())
+    return "locking compound holds on clean, degreased threads only";
   return {};
 }
-
-} // namespace
 
 Result<AsFitted> as_fitted(const Catalogue& catalogue, const JointRecord& joint, const FigureAnswer& figure,
                            const std::string& surfaces, const std::optional<tightening::WrenchAccuracy>& accuracy,

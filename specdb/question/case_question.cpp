@@ -104,6 +104,12 @@ Result<void> resolve_measured_face(const CaseQuestion& q, Case& asked) {
   return {};
 }
 
+// ISO 10642, ISO 7380-1 and -2: heads or recesses that bear less than the thread.
+bool has_weak_head(std::string_view head) {
+  constexpr std::array<std::string_view, 3> k_weak{"button", "button-flange", "countersunk"};
+  return std::ranges::any_of(k_weak, [&](std::string_view name) { return text::equal_fold(head, name); });
+}
+
 // The face of a standard head or nut over a standard hole, or over a washer. Hubs, plugs and unions have none unless it
 // is named.
 Result<void> resolve_standard_face(const Catalogue& catalogue, const CaseQuestion& q, Part part, Case& asked) {
@@ -112,6 +118,9 @@ Result<void> resolve_standard_face(const Catalogue& catalogue, const CaseQuestio
     const auto found = find_face(catalogue, q.head.value_or("hex"), part, asked.thread);
     if (!found) return in_field(found.error(), "--head");
     outer = *found;
+    if (!outer && q.head) asked.no_face_because = why_no_face(catalogue, *q.head, part);
+    asked.weak_head =
+        q.head && part == Part::head && has_weak_head(*q.head) && asked.thread.form == thread::Form::metric;
   }
   std::optional<quantity::LengthPair> washer;
   if (q.washer) {
@@ -155,7 +164,7 @@ Result<void> resolve_partners(const Catalogue& catalogue, const CaseQuestion& q,
   if (q.mating_material) {
     const auto material = find_material(catalogue, *q.mating_material);
     if (!material) return Refusal(material.error());
-    asked.mates_with_stainless = material->name == "stainless-steel";
+    asked.mates_with_stainless = material->metal == strength::Metal::stainless;
   }
   if (q.soft_material) {
     const auto material = find_material(catalogue, *q.soft_material);
@@ -202,7 +211,7 @@ Result<JointKind> read_joint_kind(std::string_view text) {
 
 Result<ResolvedCase> resolve(const Catalogue& catalogue, const CaseQuestion& q) {
   if (auto exclusions = check_exclusions(q); !exclusions) return Refusal(exclusions.error());
-  auto thread = find_thread(catalogue, q.thread);
+  auto thread = q.any_pitch ? find_thread_of_any_pitch(catalogue, q.thread) : find_thread(catalogue, q.thread);
   if (!thread) return Refusal(thread.error());
   ResolvedCase out;
   out.thread = std::move(*thread);

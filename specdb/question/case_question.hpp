@@ -18,6 +18,7 @@ namespace clampwright::specdb {
 // Every entry as text, as it was typed or stored. What is empty was not said.
 struct CaseQuestion {
   std::string thread;
+  bool any_pitch = false; // take a thread that no table lists
   std::optional<std::string> strength_class;
   std::optional<std::string> surfaces;
   std::optional<std::string> mu;

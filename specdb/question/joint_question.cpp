@@ -8,6 +8,7 @@
 #include "core/thread/stripping.hpp"
 #include "specdb/catalogue/materials.hpp"
 #include "specdb/catalogue/nuts.hpp"
+#include "specdb/catalogue/strengths.hpp"
 #include "specdb/sql/error.hpp"
 
 namespace clampwright::specdb {
@@ -96,6 +97,16 @@ tightening::Wrench wrench_from(const WrenchRecord& record) {
           due};
 }
 
+Result<joint::Nut> nut_of(const Catalogue& catalogue, std::string_view nut_class, const thread::Thread& thread) {
+  const auto pairing = find_nut_pairing(catalogue, nut_class);
+  if (!pairing) return Refusal(pairing.error());
+  joint::Nut nut{pairing->nut_class, pairing->highest_bolt_class, pairing->source};
+  if (nut.highest_bolt_class)
+    if (const auto highest = find_strength(catalogue, *nut.highest_bolt_class, thread))
+      nut.highest_bolt_tensile = highest->tensile;
+  return nut;
+}
+
 Result<joint::Surroundings> surroundings_of(const Catalogue& catalogue, const JointRecord& joint,
                                             const ResolvedCase& resolved) {
   joint::Surroundings around;
@@ -106,9 +117,9 @@ Result<joint::Surroundings> surroundings_of(const Catalogue& catalogue, const Jo
     around.seat = *material;
   }
   if (joint.nut_class) {
-    const auto pairing = find_nut_pairing(catalogue, *joint.nut_class);
-    if (!pairing) return Refusal(pairing.error());
-    around.nut = joint::Nut{pairing->nut_class, pairing->highest_bolt_class, pairing->source};
+    auto nut = nut_of(catalogue, *joint.nut_class, resolved.asked.thread);
+    if (!nut) return Refusal(nut.error());
+    around.nut = std::move(*nut);
   }
   for (const NeighbourRecord& neighbour : joint.neighbours)
     if (neighbour.runs_at_degC)

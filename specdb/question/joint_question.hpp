@@ -4,6 +4,7 @@
 #pragma once
 
 #include <optional>
+#include <string_view>
 
 #include "core/crank/piston_stop.hpp"
 #include "core/joint/surroundings.hpp"
@@ -22,6 +23,10 @@ namespace clampwright::specdb {
 
 [[nodiscard]] std::optional<crank::SliderCrank> crank_of(const MachineRecord& machine);
 [[nodiscard]] tightening::Wrench wrench_from(const WrenchRecord& record);
+
+// The nut of a class on that thread. Fails with no-such for a class that is not in the tables.
+[[nodiscard]] Result<joint::Nut> nut_of(const Catalogue& catalogue, std::string_view nut_class,
+                                        const thread::Thread& thread);
 
 // What the joint works in, as far as it is recorded. Fails with no-such where a material or nut class is not in the
 // tables, with not-understood where a length cannot be read.

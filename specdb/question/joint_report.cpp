@@ -40,6 +40,9 @@ std::string fastener_words(const JointAnswer& answer) {
     if (joint.engagement) words += fmt::format(", {} of thread", *joint.engagement);
     if (joint.mating_material) words += fmt::format(", {}", text::without_hyphens(*joint.mating_material));
   }
+  if (joint.bolt_length) words += fmt::format("; {} long", *joint.bolt_length);
+  if (joint.grip) words += fmt::format(", clamping {}", *joint.grip);
+  if (joint.hole_depth) words += fmt::format(", hole {} deep", *joint.hole_depth);
   if (joint.seat) words += fmt::format("; {}", *joint.seat);
   if (joint.seat_material) words += fmt::format("; pressing on {}", text::without_hyphens(*joint.seat_material));
   if (joint.soft_material) words += fmt::format("; clamping {}", text::without_hyphens(*joint.soft_material));
@@ -325,7 +328,7 @@ report::Document joint_report(const JointAnswer& answer, const DisplayUnits& uni
   report::Document document;
   document.title = fmt::format("{} / {} / {} [{}]", answer.joint.machine.name, answer.joint.assembly, answer.joint.name,
                                answer.joint.slug);
-  if (invented) document.banner = "INVENTED, to try the program with: never tighten a real machine by it.";
+  if (invented) document.banner = k_invented;
   document.sections.push_back(glance(answer, units));
   add_clamp(document, answer, answer.figure, units);
   for (const FigureAnswer& other : answer.beside)

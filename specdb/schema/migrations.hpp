@@ -9,5 +9,6 @@ namespace clampwright::specdb {
 
 extern const char* const k_version_1;
 extern const char* const k_version_2;
+extern const char* const k_version_3;
 
 } // namespace clampwright::specdb

@@ -34,6 +34,8 @@ class Query {
   [[nodiscard]] std::optional<std::string> maybe_text(int column) const;
   [[nodiscard]] std::optional<double> maybe_real(int column) const;
   [[nodiscard]] bool is_null(int column) const { return statement_.getColumn(column).isNull(); }
+  [[nodiscard]] bool is_integer(int column) const { return statement_.getColumn(column).isInteger(); }
+  [[nodiscard]] bool is_real(int column) const { return statement_.getColumn(column).isFloat(); }
 
   // Four columns from `first`: title, edition, where, known.
   [[nodiscard]] Source source(int first) const;

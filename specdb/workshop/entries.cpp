@@ -51,9 +51,9 @@ void add_source(const SQLite::Database& database, const SourceRecord& s) {
 void add_machine(const SQLite::Database& database, const MachineRecord& m) {
   run(database,
       "INSERT INTO machine (slug, name, kind, serial_from, serial_to, crank_turn, crank_seen_from, stroke_mm, rod_mm, "
-      "port_below_top_mm, plug_reach_mm) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+      "port_below_top_mm, plug_reach_mm, regulated_by) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
       m.slug, m.name, m.kind, m.serial_from, m.serial_to, m.crank_turn, m.crank_seen_from, m.stroke_mm, m.rod_mm,
-      m.port_below_top_mm, m.plug_reach_mm);
+      m.port_below_top_mm, m.plug_reach_mm, m.regulated_by);
 }
 
 void add_wrench(const SQLite::Database& database, const WrenchRecord& w) {
@@ -69,14 +69,14 @@ void add_joint(const SQLite::Database& database, const JointRecord& j) {
   run(database,
       "INSERT INTO joint (slug, assembly_id, name, kind, quantity, thread, class, nut_class, turned, head, washer, "
       "face_outer, face_inner, seat, seat_material, soft_material, taper, mating_part, mating_material, engagement, "
-      "drive, "
-      "running_torque, on_crank, shaft_turn, driver, seen_from, holding, words) "
-      "SELECT ?, id, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ? FROM assembly WHERE "
+      "drive, running_torque, on_crank, shaft_turn, driver, seen_from, holding, words, bolt_length, grip, hole_depth, "
+      "duty) SELECT ?, id, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ? "
+      "FROM assembly WHERE "
       "machine_id = ? AND name = ?",
       j.slug, j.name, j.kind, j.quantity, j.thread, j.strength_class, j.nut_class, j.turned, j.head, j.washer,
       j.face_outer, j.face_inner, j.seat, j.seat_material, j.soft_material, j.taper, j.mating_part, j.mating_material,
       j.engagement, j.drive, j.running_torque, j.on_crank ? 1 : 0, j.shaft_turn, j.driver, j.seen_from, j.holding,
-      j.words, machine, j.assembly);
+      j.words, j.bolt_length, j.grip, j.hole_depth, j.duty, machine, j.assembly);
   const long long joint = last_id(database);
   int position = 0;
   for (const LockRecord& lock : j.locks)

@@ -97,9 +97,9 @@ void read_neighbours(const SQLite::Database& database, long long joint, JointRec
 
 MachineRecord machine_from(const Query& row, int first) {
   const auto at = [&](int offset) { return first + offset; };
-  return {row.text(at(0)),       row.text(at(1)),       row.text(at(2)),       row.maybe_text(at(3)),
-          row.maybe_text(at(4)), row.maybe_text(at(5)), row.maybe_text(at(6)), row.maybe_real(at(7)),
-          row.maybe_real(at(8)), row.maybe_real(at(9)), row.maybe_real(at(10))};
+  return {row.text(at(0)),       row.text(at(1)),       row.text(at(2)),        row.maybe_text(at(3)),
+          row.maybe_text(at(4)), row.maybe_text(at(5)), row.maybe_text(at(6)),  row.maybe_real(at(7)),
+          row.maybe_real(at(8)), row.maybe_real(at(9)), row.maybe_real(at(10)), row.maybe_text(at(11))};
 }
 
 Refusal no_joint(std::string_view words, std::string code, std::string message, const std::vector<Hit>& hits) {
@@ -119,16 +119,16 @@ Refusal no_joint(std::string_view words, std::string code, std::string message, 
 std::optional<JointRecord> joint_of_slug(const Workshop& workshop, std::string_view slug) {
   return translated([&]() -> std::optional<JointRecord> {
     const SQLite::Database& database = workshop.connection();
-    Query row(
-        database,
-        "SELECT j.id, j.slug, a.name, j.name, j.kind, j.quantity, j.thread, j.class, j.nut_class, j.turned, "
-        "j.head, j.washer, j.face_outer, j.face_inner, j.seat, j.seat_material, j.soft_material, j.mating_part, "
-        "j.mating_material, j.engagement, j.running_torque, j.drive, j.on_crank, j.shaft_turn, j.driver, "
-        "j.seen_from, j.holding, j.words, j.taper, m.slug, m.name, m.kind, m.serial_from, m.serial_to, m.crank_turn, "
-        "m.crank_seen_from, m.stroke_mm, m.rod_mm, m.port_below_top_mm, m.plug_reach_mm "
-        "FROM joint j JOIN assembly a ON a.id = j.assembly_id JOIN machine m ON m.id = a.machine_id "
-        "WHERE j.slug = lower(?)",
-        slug);
+    Query row(database,
+              "SELECT j.id, j.slug, a.name, j.name, j.kind, j.quantity, j.thread, j.class, j.nut_class, j.turned, "
+              "j.head, j.washer, j.face_outer, j.face_inner, j.seat, j.seat_material, j.soft_material, j.mating_part, "
+              "j.mating_material, j.engagement, j.running_torque, j.drive, j.on_crank, j.shaft_turn, j.driver, "
+              "j.seen_from, j.holding, j.words, j.taper, j.bolt_length, j.grip, j.hole_depth, j.duty, m.slug, m.name, "
+              "m.kind, m.serial_from, m.serial_to, m.crank_turn, "
+              "m.crank_seen_from, m.stroke_mm, m.rod_mm, m.port_below_top_mm, m.plug_reach_mm, m.regulated_by "
+              "FROM joint j JOIN assembly a ON a.id = j.assembly_id JOIN machine m ON m.id = a.machine_id "
+              "WHERE j.slug = lower(?)",
+              slug);
     if (!row.next()) return std::nullopt;
     JointRecord joint;
     joint.slug = row.text(1);
@@ -159,7 +159,11 @@ std::optional<JointRecord> joint_of_slug(const Workshop& workshop, std::string_v
     joint.holding = row.maybe_text(26);
     joint.words = row.text(27);
     joint.taper = row.maybe_text(28);
-    joint.machine = machine_from(row, 29);
+    joint.bolt_length = row.maybe_text(29);
+    joint.grip = row.maybe_text(30);
+    joint.hole_depth = row.maybe_text(31);
+    joint.duty = row.maybe_text(32);
+    joint.machine = machine_from(row, 33);
     const long long id = row.integer(0);
     read_locks(database, id, joint);
     read_neighbours(database, id, joint);

@@ -26,6 +26,7 @@ struct MachineRecord {
   std::optional<double> rod_mm = {};
   std::optional<double> port_below_top_mm = {}; // the crown's way down until the highest port opens
   std::optional<double> plug_reach_mm = {};
+  MaybeText regulated_by = {}; // the rules under which it is certified, in words; empty: none recorded
 };
 
 // A document from which figures are taken.
@@ -104,7 +105,11 @@ struct JointRecord {
   MaybeText taper = {};         // "1:5": the part sits on a cone, which holds by friction
   MaybeText mating_part = {};   // what it screws into, in words
   MaybeText mating_material = {};
-  MaybeText engagement = {}; // length of thread engaged
+  MaybeText engagement = {};  // length of thread engaged
+  MaybeText bolt_length = {}; // under the head
+  MaybeText grip = {};        // what it clamps, between head and thread
+  MaybeText hole_depth = {};  // of thread that a screw can use
+  MaybeText duty = {};        // dry, wet
   std::vector<LockRecord> locks = {};
   MaybeText running_torque = {}; // of a locking nut, as measured
   MaybeText drive = {};          // the tool that fits: "13 mm hexagon"

@@ -37,9 +37,11 @@ void must_be_sound(const Designation& read, std::string_view text) {
   }
 }
 
-void try_tables(std::string_view text) {
+using Finder = Result<specdb::ThreadEntry> (*)(const specdb::Catalogue&, std::string_view);
+
+void try_tables(std::string_view text, Finder find) {
   static const specdb::Catalogue k_catalogue;
-  const auto entry = specdb::find_thread(k_catalogue, text);
+  const auto entry = find(k_catalogue, text);
   if (!entry) {
     must_help(entry.error());
     return;
@@ -48,7 +50,7 @@ void try_tables(std::string_view text) {
   must(is_size(in_metres(found.diameter)) && is_size(in_metres(found.pitch)), "a thread has no size");
   must(found.pitch < found.diameter, "a thread is coarser than thick");
   const std::string written = thread::write_designation(found);
-  const auto again = specdb::find_thread(k_catalogue, written);
+  const auto again = find(k_catalogue, written);
   must(again.has_value(), "what we write is refused: " + written);
   must(again->thread.designation == found.designation && again->thread.hand == found.hand,
        "what we write is another thread: " + written);
@@ -68,7 +70,8 @@ void try_thread(std::string_view text) {
     must_help(size.error());
   must(whole.has_value() == (size && size->is_complete()), "the two readers of threads disagree");
   if (!whole) must_help(whole.error());
-  try_tables(text);
+  try_tables(text, specdb::find_thread);
+  try_tables(text, specdb::find_thread_of_any_pitch);
 }
 
 } // namespace clampwright::fuzz

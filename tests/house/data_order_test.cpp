@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The rows of specdb/data stand in the order of a printed table, so that a row is found by eye and a change is small.
-// locks.csv, part_materials.csv and surfaces.csv are in the order in which a reader should meet them; threads.csv in
+// locks.csv, material_elastic.csv, part_materials.csv, surfaces.csv and thread_engagement.csv are in the order in which
+// a reader should meet them; threads.csv in
 // that of its forms.
 #include <algorithm>
 #include <charconv>
@@ -96,6 +97,7 @@ TEST(DataOrder, OfThreadsIsBySizeWithinAForm) {
 TEST(DataOrder, OfHolesIsBySizeWithinAForm) {
   const CsvTable csv = data("holes");
   expect_none(scattered("holes", csv, {"form"}));
+  expect_none(scattered("holes", csv, {"form", "size"}));
   expect_none(falling("holes", csv, {"form"}, "diameter"));
 }
 
@@ -103,6 +105,26 @@ TEST(DataOrder, OfFacesIsBySizeWithinAKind) {
   const CsvTable csv = data("faces");
   expect_none(scattered("faces", csv, {"form", "name", "part"}));
   expect_none(falling("faces", csv, {"form", "name", "part"}, "diameter"));
+}
+
+TEST(DataOrder, OfHeadsNutsAndWashersIsBySizeWithinAKind) {
+  for (const char* name : {"heads", "nuts", "washers"}) {
+    const CsvTable csv = data(name);
+    expect_none(scattered(name, csv, {"standard", "kind"}));
+    expect_none(falling(name, csv, {"standard", "kind"}, "diameter"));
+  }
+}
+
+TEST(DataOrder, OfToolsIsBySize) {
+  const CsvTable wrenches = data("wrench_sizes");
+  expect_none(scattered("wrench_sizes", wrenches, {"form"}));
+  expect_none(scattered("wrench_sizes", wrenches, {"form", "size"}));
+  expect_none(falling("hexagon_keys", data("hexagon_keys"), {"source"}, "key_mm"));
+}
+
+TEST(DataOrder, OfSparkPlugsIsByThreadAndSeat) {
+  for (const char* name : {"spark_plugs", "spark_plug_threads"})
+    expect_none(scattered(name, data(name), {"thread", "seat"}));
 }
 
 TEST(DataOrder, OfStrengthClassesIsBySizeWithinAClass) {
@@ -138,6 +160,31 @@ TEST(DataOrder, OfReducedAndPairedClassesIsThatOfClasses) {
   std::erase_if(nuts.rows,
                 [&](const CsvRow& row) { return row.fields[column(nuts, "highest_bolt_class")].empty(); }); // thin nuts
   expect_none(unlike("nut_pairing", nuts, "highest_bolt_class", data("strength_classes"), "class"));
+}
+
+TEST(DataOrder, OfBreakingTorquesIsThatOfThreads) {
+  const CsvTable csv = data("breaking_torques");
+  expect_none(scattered("breaking_torques", csv, {"system"}));
+  for (const char* system : {"ISO 898-7", "ISO 3506-1"}) {
+    CsvTable part = csv;
+    std::erase_if(part.rows, [&](const CsvRow& row) { return row.fields[column(csv, "system")] != system; });
+    expect_none(unlike("breaking_torques", part, "thread", data("threads"), "designation"));
+  }
+}
+
+TEST(DataOrder, OfHotYieldIsByTemperature) {
+  const CsvTable csv = data("hot_yield");
+  expect_none(scattered("hot_yield", csv, {"class"}));
+  expect_none(falling("hot_yield", csv, {"class"}, "temperature_degC"));
+}
+
+TEST(DataOrder, OfNutsIsByClassStyleAndSize) {
+  const CsvTable stresses = data("nut_proof_stress");
+  expect_none(scattered("nut_proof_stress", stresses, {"nut_class"}));
+  expect_none(falling("nut_proof_stress", stresses, {"nut_class", "style", "series"}, "over"));
+  const CsvTable loads = data("nut_loads");
+  expect_none(unlike("nut_loads", loads, "nut_class", stresses, "nut_class"));
+  expect_none(scattered("nut_loads", loads, {"nut_class", "style"}));
 }
 
 TEST(DataOrder, IsCheckedByATestThatSeesAFault) {

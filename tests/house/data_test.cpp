@@ -117,8 +117,13 @@ struct Backed {
 const std::vector<Backed> k_backed{
     {"bolt_loads", "proof_load_N", {"proof_known"}},
     {"bolt_loads", "ultimate_load_N", {"ultimate_known"}},
+    {"heads", "face_diameter", {"face_known"}},
     {"locks", "heat_limit_degC", {"heat_limit_source", "heat_limit_known"}},
+    {"nuts", "face_diameter", {"face_known"}},
+    {"nut_proof_stress", "hardness_scale", {"hardness_known"}},
     {"part_materials", "shear_MPa", {"shear_source", "shear_known"}},
+    {"part_materials", "shear_high_MPa", {"shear_high_source", "shear_high_known"}},
+    {"part_materials", "creep_above_degC", {"creep_source", "creep_known"}},
     {"part_materials", "seat_pressure_MPa", {"seat_pressure_source", "seat_pressure_known"}},
     {"strength_classes", "hv_max", {"hv_max_source", "hv_max_known"}},
     {"threads", "stress_area", {"stress_area_unit", "stress_area_source", "stress_area_known"}},
@@ -193,6 +198,21 @@ TEST(Data, HasASourceColumnInEveryTableOfValues) {
     const CsvTable csv = data(table.name);
     EXPECT_TRUE(std::ranges::any_of(csv.header, is_source_column)) << table.name;
     EXPECT_TRUE(std::ranges::any_of(csv.header, is_known_column)) << table.name;
+  }
+}
+
+// What --head knows a face by, and the table of heads, are read by different people: they must not differ.
+TEST(Data, HasTheSameFaceForAHeadInBothTables) {
+  const CsvTable faces = data("faces");
+  std::map<std::string, std::string> known;
+  for (const CsvRow& row : faces.rows)
+    if (row.fields[column(faces, "part")] == "head")
+      known[fields(faces, row, {"name", "form", "size"})] = row.fields[column(faces, "face_diameter")];
+  const CsvTable heads = data("heads");
+  for (const CsvRow& row : heads.rows) {
+    if (row.fields[column(heads, "face_name")].empty()) continue;
+    const std::string key = fields(heads, row, {"face_name", "form", "size"});
+    EXPECT_EQ(row.fields[column(heads, "face_diameter")], known.contains(key) ? known[key] : "") << row.line;
   }
 }
 

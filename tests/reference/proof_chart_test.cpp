@@ -4,6 +4,7 @@
 // K·F·d with K 0.20 dry and 0.15 oiled.
 #include "core/quantity/unit.hpp"
 #include "core/tightening/wanted.hpp"
+#include "specdb/question/chart_question.hpp"
 #include "tests/reference/tables.hpp"
 
 #include <gtest/gtest.h>
@@ -36,6 +37,25 @@ double torque(const Row& row, const char* nut_factor) {
   return quantity::from_si(quantity::in_newton_metres(answer.clamp.torque), quantity::unit_named(row.unit));
 }
 
+// Our own chart of the same sizes and classes, by nut factor alone as theirs is.
+tightening::Chart our_chart(const char* nut_factor) {
+  specdb::ChartQuestion question;
+  question.classes = "8.8,10.9,12.9";
+  question.from = "M5";
+  question.to = "M36";
+  question.each.nut_factor = nut_factor;
+  return specdb::chart_for(test::catalogue(), question).value();
+}
+
+double charted(const tightening::Chart& chart, const Row& row) {
+  const auto found = std::ranges::find_if(chart.rows, [&](const tightening::ChartRow& own) {
+    return own.thread.designation == row.thread && own.class_name == row.strength_class;
+  });
+  return found == chart.rows.end() ? std::nan("")
+                                   : quantity::from_si(quantity::in_newton_metres(found->answer->clamp.torque),
+                                                       quantity::unit_named(row.unit));
+}
+
 // Slip: the chart keeps the 580 MPa of small 8.8 bolts above M16, where ISO 898-1 has 600 MPa.
 bool keeps_small_8_8(const Row& row) {
   const auto entry = test::thread_named(row.thread);
@@ -66,6 +86,17 @@ TEST(ProofChart, HasTheOiledTorques) {
   for (const Row& row : k_chart)
     EXPECT_NEAR(as_charted(row, torque(row, "0.15")), row.oiled, tolerance(row.oiled))
         << row.thread << ' ' << row.strength_class;
+}
+
+TEST(ProofChart, HasTheTorquesOfOurOwnChart) {
+  const auto dry = our_chart("0.20");
+  const auto oiled = our_chart("0.15");
+  for (const Row& row : k_chart) {
+    if (!is_off_its_basis(row)) {
+      EXPECT_NEAR(as_charted(row, charted(dry, row)), row.dry, tolerance(row.dry)) << row.thread;
+    }
+    EXPECT_NEAR(as_charted(row, charted(oiled, row)), row.oiled, tolerance(row.oiled)) << row.thread;
+  }
 }
 
 TEST(ProofChart, KeepsTheStressOfSmallBoltsInEightRows) {

@@ -37,7 +37,12 @@ TEST(FindingCode, IsWrittenAsInTheContract) {
   EXPECT_EQ(code_name(Code::not_a_bolt), "not-a-bolt");
   EXPECT_EQ(code_name(Code::no_maker_value), "no-maker-value");
   EXPECT_EQ(code_name(Code::value_from_memory), "value-from-memory");
+  EXPECT_EQ(code_name(Code::approved_data), "approved-data");
   EXPECT_EQ(code_name(Code::maker_first), "maker-first");
+  EXPECT_EQ(code_name(Code::measured_only), "measured-only");
+  EXPECT_EQ(code_name(Code::look_alikes), "look-alikes");
+  EXPECT_EQ(code_name(Code::pitch_not_measured), "pitch-not-measured");
+  EXPECT_EQ(code_name(Code::limits_assumed), "limits-assumed");
 }
 
 TEST(FindingCode, HasAWordOfItsOwn) {

@@ -23,6 +23,7 @@ using testing::Not;
 const Fact k_nm = quantity::newton_metres(45);
 const Fact k_load = quantity::newtons(27450);
 const Fact k_more_load = quantity::newtons(39951);
+const Fact k_length = quantity::millimetres(20.5);
 const Fact k_pressure = quantity::megapascals(220);
 const Fact k_more_pressure = quantity::megapascals(276);
 
@@ -37,6 +38,8 @@ std::vector<Finding> one_of_each() {
   const Fact more_share = 1.07;
   return {
       {Code::left_hand, mind, {}},
+      {Code::thread_not_listed, mind, {text("M8x1.3"), text("ISO 68-1")}},
+      {Code::mark_proves_nothing, note, {}},
       {Code::hand_doubt, mind, {text("left")}},
       {Code::locking_compound, mind, {}},
       {Code::lock_conflict, mind, {text("spring washer")}},
@@ -52,22 +55,29 @@ std::vector<Finding> one_of_each() {
       {Code::low_preload, note, {share}},
       {Code::models_disagree, mind, {k_load, k_more_load}},
       {Code::surfaces_not_stated, mind, {}},
+      {Code::surfaces_not_stated, mind, {text("A2-70")}},
+      {Code::reduced_head, mind, {text("8.8")}},
       {Code::surfaces_differ, mind, {text("dry"), text("oiled"), k_nm}},
       {Code::surfaces_differ, mind, {text("dry"), text("oiled"), k_nm, k_load, k_more_load}},
       {Code::surfaces_differ, mind, {text("dry"), text("oiled"), k_nm, k_load, k_more_load, k_nm}},
       {Code::surfaces_differ, mind, {text("not-stated"), text("oiled"), k_nm, k_load, k_more_load}},
       {Code::class_unknown, mind, {}},
       {Code::face_not_stated, mind, {}},
+      {Code::face_not_stated, mind, {text("a countersunk head bears on a cone")}},
       {Code::reduced_head, note, {text("08.8"), 0.8}},
       {Code::embrittlement, stop, {text("12.9")}},
+      {Code::approved_data, stop, {text("160 ksi")}},
       {Code::galling, mind, {text("A2-70")}},
       {Code::galling, note, {text("A2-70")}},
       {Code::strip_governs, stop, {text("crankcase"), k_load, k_load, k_more_load}},
       {Code::strip_governs, mind, {text("crankcase"), k_load, k_load, k_more_load}},
+      {Code::strip_governs, mind, {text("thread of the bolt"), k_load, k_more_load, k_length}},
+      {Code::long_engagement, note, {k_length, k_length}},
       {Code::seat_pressure, stop, {text("cast aluminium"), k_pressure, k_pressure, k_more_pressure}},
       {Code::seat_pressure, mind, {text("cast aluminium"), k_pressure, k_pressure, k_more_pressure}},
       {Code::nut_too_weak, stop, {text("8"), text("8.8"), text("10.9")}},
       {Code::soft_part, mind, {text("wood")}},
+      {Code::creep, note, {text("die-cast magnesium"), limit}},
       {Code::unit_slip, stop, {text("400 N·m"), 5.4, text("lbf·in"), k_nm, text("kgf·cm"), k_nm}},
       {Code::unit_slip, mind, {text("4 N·m"), 0.07, text("kgf·m"), k_nm}},
       {Code::below_tool_range, stop, {text("wrench A"), k_nm, k_nm}},
@@ -82,9 +92,15 @@ std::vector<Finding> one_of_each() {
       {Code::seating_torque, note, {}},
       {Code::not_a_bolt, note, {text("hub")}},
       {Code::angle_final, mind, {}},
+      {Code::measured_only, note, {}},
+      {Code::look_alikes, mind, {text("M6"), text("0 BA")}},
+      {Code::pitch_not_measured, note, {}},
+      {Code::limits_assumed, note, {text("6g, from the nominal size down")}},
       {Code::no_maker_value, mind, {text("tighten firmly")}},
       {Code::sources_conflict, mind, {text("12 N·m (Sheets, 1972, page 4)"), text("14 N·m (Sheets, 1980, page 5)")}},
       {Code::value_from_memory, mind, {text("SAE 4")}},
+      {Code::value_from_memory, mind, {text("the shear strength of steel"), k_pressure}},
+      {Code::size_chart, mind, {}},
       {Code::maker_first, note, {}},
   };
 }

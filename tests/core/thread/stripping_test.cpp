@@ -10,6 +10,7 @@ namespace {
 
 using quantity::in_millimetres;
 using quantity::in_newtons;
+using quantity::Length;
 using quantity::megapascals;
 using quantity::millimetres;
 using test::inch_thread;
@@ -55,6 +56,36 @@ TEST(StripWidth, IsSmallerTheLooserTheFit) {
 // 16.8 mm · 12 mm · 130 N/mm² by hand.
 TEST(StripLoad, IsAreaTimesShearStrength) {
   EXPECT_NEAR(in_newtons(strip_load(millimetres(16.8), millimetres(12), megapascals(130))), 26208.0, 1e-6);
+}
+
+// STRIP-05 and STRIP-06 of the collection of practice (computed): 800 MPa on 36.6 mm2, M8 in 110 and in 190 MPa.
+TEST(StripLength, IsThatOfThePracticeExamples) {
+  const quantity::Force load = quantity::newtons(29280);
+  const Length width = millimetres(16.828525);
+  EXPECT_NEAR(in_millimetres(strip_length(load, width, megapascals(110))), 15.8, 0.05);
+  EXPECT_NEAR(in_millimetres(strip_length(load, width, megapascals(190))), 9.2, 0.05);
+}
+
+TEST(StripLength, IsThatAtWhichTheLoadStrips) {
+  const Length length = strip_length(quantity::newtons(20000), millimetres(16.8), megapascals(130));
+  EXPECT_NEAR(in_newtons(strip_load(millimetres(16.8), length, megapascals(130))), 20000.0, 1e-6);
+}
+
+// VDI 2230 R11 as the collection has it (from memory): basic sizes overstate both areas by 27 to 35 %. By hand for M8:
+// π·8·0.875 = 21.9911 against 16.8285 and π·6.6468·0.75 = 15.6612 against 12.1612 mm2/mm.
+TEST(StripWidth, ByBasicSizesIsAboutAThirdTooLarge) {
+  const Limits basic = basic_limits(k_m8);
+  EXPECT_NEAR(in_millimetres(internal_strip_width(k_m8, basic)), 21.9911, 1e-4);
+  EXPECT_NEAR(in_millimetres(external_strip_width(k_m8, basic)), 15.6612, 1e-4);
+}
+
+// By hand: 3·√3/4 · 1.25 = 1.6237976 mm; the depth of flank in contact stays, so the area grows like the diameter,
+// 16.828527 · 9.3837976/7.760.
+TEST(StripWidth, OfAHoleForAWireInsertGrowsLikeItsDiameter) {
+  const Limits hole = wire_insert_limits(k_m8, k_m8_limits);
+  EXPECT_NEAR(in_millimetres(hole.d_min), 9.3837976, 1e-6);
+  EXPECT_NEAR(in_millimetres(hole.D2_max), 8.9717976, 1e-6);
+  EXPECT_NEAR(in_millimetres(internal_strip_width(k_m8, hole)), 20.349934, 1e-5);
 }
 
 } // namespace clampwright::thread

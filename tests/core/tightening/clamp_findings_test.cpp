@@ -172,6 +172,14 @@ TEST(FaceNotStated, StandsWhereFrictionIsKnownAndTheFaceIsNot) {
   EXPECT_EQ(severity(changed([](Case& c) { c.face.reset(); }), 45, Code::face_not_stated), Severity::mind);
 }
 
+TEST(FaceNotStated, SaysWhyAHeadHasNone) {
+  const Case c = changed([](Case& x) { x.face.reset(), x.no_face_because = "it bears on a cone"; });
+  const auto all = findings(c, 45);
+  const auto found = std::ranges::find(all, Code::face_not_stated, &finding::Finding::code);
+  ASSERT_NE(found, all.end());
+  EXPECT_EQ(std::get<std::string>(found->facts.at(0)), "it bears on a cone");
+}
+
 TEST(FaceNotStated, IsSilentWhereTheFaceIsKnown) { EXPECT_TRUE(is_silent(m10_case(), 45, Code::face_not_stated)); }
 
 TEST(FaceNotStated, IsSilentWhereOnlyANutFactorWasGiven) {

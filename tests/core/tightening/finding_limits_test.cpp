@@ -150,6 +150,13 @@ TEST(Embrittlement, StandsForAHardBoltFromAPlatingBath) {
   }
 }
 
+TEST(ApprovedData, StandsForAircraftHardwareAlone) {
+  Case c = m10_case();
+  EXPECT_EQ(severity(c, 30, Code::approved_data), k_silent);
+  c.strength.approved_data = true;
+  EXPECT_EQ(severity(c, 30, Code::approved_data), Severity::stop);
+}
+
 TEST(Galling, StandsForStainlessOnStainless) {
   Case c = m10_case();
   c.strength.stainless = true;

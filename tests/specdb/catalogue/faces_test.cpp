@@ -69,6 +69,17 @@ constexpr FaceRow k_faces[] = {
     {"socket",  Part::head, "M10",      15.33,        "ISO 4762 head face"},
     {"flange",  Part::head, "M10",      19.6,         "EN 1665 head face"},
     {"flange",  Part::nut,  "M8",       15.8,         "ISO 4161 nut face"},
+    // JIS B 1180 small hexagon: 14 wide at the least 13.73 (h13), less 1.1 (IT16 of 10 to 18 mm); the rule of ISO 4759-1.
+    {"hex-jis-small",     Part::head, "M10", 12.63,   "JIS B 1180 head face, grade A"},
+    // DIN 7984, DIN 6912, EN 1662, ISO 4162, JIS B 1189 (seen second-hand); DIN 6921 (memory).
+    {"socket-low",        Part::head, "M10", 15.03,   "DIN 7984 head face"},
+    {"socket-low-pilot",  Part::head, "M10", 15.03,   "DIN 6912 head face"},
+    {"flange-en-1662",    Part::head, "M10", 18.7,    "EN 1662 head face"},
+    {"flange-iso-4162",   Part::head, "M10", 18.7,    "ISO 4162 head face"},
+    {"flange-jis-b-1189", Part::head, "M10", 18.7,    "JIS B 1189 head face"},
+    {"flange-din-6921",   Part::head, "M10", 19.6,    "DIN 6921 head face"},
+    // BS 1083:1965, least washer face (seen second-hand).
+    {"hex-bs-1083",       Part::head, "1/2 BSW", 0.790 * 25.4, "BS 1083 head face"},
     {"hex",     Part::head, "3/8-24",   0.506 * 25.4, "ASME B18.2.1 head face"},
     {"hex",     Part::head, "3/8-16",   0.506 * 25.4, "ASME B18.2.1 head face"},
     {"hex",     Part::head, "1/4-20",   0.394 * 25.4, "ASME B18.2.1 head face"},
@@ -99,6 +110,10 @@ constexpr NoneRow k_none[] = {
     {"socket", Part::head, "3/8-24"},
     {"flange", Part::head, "3/8-24"},
     {"flange", Part::nut,  "M9"},
+    {"button", Part::head, "M8"},
+    {"button-flange", Part::head, "M8"},
+    {"countersunk", Part::head, "M8"},
+    {"countersunk", Part::head, "1/4-20"},
 };
 // clang-format on
 
@@ -124,6 +139,13 @@ TEST(HeadFace, IsNoneForASizeThatItsTableDoesNotList) {
     ASSERT_TRUE(found.has_value()) << row.name << ' ' << row.thread;
     EXPECT_FALSE(found->has_value()) << row.name << ' ' << row.thread;
   }
+}
+
+TEST(HeadWithoutFace, SaysWhy) {
+  const Catalogue catalogue;
+  EXPECT_THAT(why_no_face(catalogue, "Button", Part::head), HasSubstr("the edge under it is rounded"));
+  EXPECT_THAT(why_no_face(catalogue, "countersunk", Part::head), HasSubstr("on a cone"));
+  EXPECT_EQ(why_no_face(catalogue, "hex", Part::head), "");
 }
 
 TEST(HeadFace, NamesItsSource) {
@@ -153,7 +175,10 @@ TEST(HeadFace, IsRefusedByAnUnknownNameEvenForASizeWithoutFace) {
 
 TEST(HeadFace, HasTheNamesOfTheTables) {
   const Catalogue catalogue;
-  EXPECT_THAT(face_names(catalogue, Part::head), ElementsAre("flange", "hex", "hex-old", "socket"));
+  EXPECT_THAT(face_names(catalogue, Part::head),
+              ElementsAre("button", "button-flange", "countersunk", "flange", "flange-din-6921", "flange-en-1662",
+                          "flange-iso-4162", "flange-jis-b-1189", "hex", "hex-bs-1083", "hex-jis", "hex-jis-small",
+                          "hex-old", "socket", "socket-low", "socket-low-pilot"));
   EXPECT_THAT(face_names(catalogue, Part::nut), ElementsAre("flange", "hex", "hex-old"));
 }
 

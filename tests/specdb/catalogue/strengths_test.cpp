@@ -126,12 +126,12 @@ constexpr LoadRow k_printed[] = {
 // Stress times area, by hand. M10x0.75: As = pi/4 (10 - 0.938194 x 0.75)^2 = 67.9 mm2, not printed; x 580 = 39380.
 // 3/8-24: As = 0.0878 in2 (Shigley, 9th edition, Table 8-2, seen second-hand); x 85000 = 7463 lbf = 33197 N, the table
 // rounded to half a unit of 878. 1 1/8-7: 0.763 in2 x 74000 = 56462 lbf = 251156 N, half a unit of 763.
-// 1/2-13: 0.1419 in2 x 140000 = 19866 lbf = 88368 N, half a unit of 1419.
+// 1/2-20: 0.1599 in2 x 140000 = 22386 lbf = 99578 N, half a unit of 1599.
 constexpr AreaRow k_by_area[] = {
     {"8.8",       "M10x0.75", 39380,  40},
     {"SAE 5",     "3/8-24",   33197,  25},
     {"SAE 5",     "1 1/8-7",  251156, 190},
-    {"ASTM A574", "1/2-13",   88368,  50},
+    {"ASTM A574", "1/2-20",   99578,  50},
 };
 
 constexpr NameRow k_metric_names[] = {
@@ -298,11 +298,13 @@ TEST(Classes, ComeInTheOrderOfTheStandards) {
   const auto place = [&](const char* name) {
     return std::distance(names.begin(), std::find(names.begin(), names.end(), name));
   };
-  EXPECT_EQ(place("4.6"), 0);
+  EXPECT_EQ(place("3.6"), 0);
+  EXPECT_EQ(place("4.6"), 1);
   EXPECT_LT(place("8.8"), place("10.9"));
   EXPECT_LT(place("12.9"), place("SAE 1"));
   EXPECT_LT(place("SAE 8.2"), place("ASTM A574"));
   EXPECT_LT(place("ASTM A574"), place("A2-70"));
+  EXPECT_LT(place("D8-80"), place("125 ksi"));
 }
 
 } // namespace

@@ -315,5 +315,18 @@ TEST(Thread, IsRefusedWhereAFractionHasMoreDigitsThanAnIntegerHolds) {
   }
 }
 
+// 169 metric pairs, 74 Unified, 42 Whitworth, 17 BA, 20 cycle threads; limits for the first two only.
+TEST(AllThreads, AreThoseOfTheTablesWithTheirLimits) {
+  const Catalogue catalogue;
+  const auto all = all_threads(catalogue);
+  EXPECT_EQ(all.size(), 322U);
+  for (const ThreadEntry& entry : all) {
+    const bool has_limits = entry.thread.form == Form::metric || entry.thread.form == Form::unified;
+    EXPECT_EQ(entry.limits.has_value(), has_limits) << entry.thread.designation;
+    EXPECT_EQ(entry.choice.has_value(), entry.thread.form == Form::metric) << entry.thread.designation;
+    EXPECT_TRUE(find_thread(catalogue, entry.thread.designation)) << entry.thread.designation;
+  }
+}
+
 } // namespace
 } // namespace clampwright::specdb

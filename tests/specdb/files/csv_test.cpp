@@ -122,5 +122,20 @@ TEST(Csv, RefusesAsDamaged) {
   }
 }
 
+// RFC 4180, section 2, 1 and 5 to 7: CRLF ends a row; fields with commas, quotes or line ends stand in quotes, and a
+// quote in them is doubled.
+TEST(Csv, IsWrittenAsTheRfcHasIt) {
+  EXPECT_EQ(write_csv({{"a", "b"}, {{2, {"1,5", "6\" hex"}}, {3, {"two\nlines", " "}}}}),
+            "a,b\r\n\"1,5\",\"6\"\" hex\"\r\n\"two\nlines\", \r\n");
+}
+
+TEST(Csv, ReadsWhatItWrites) {
+  const CsvTable table{{"a", "b,c"}, {{2, {"", "\""}}, {3, {"x\r\ny", "N·m"}}}};
+  const auto again = read_csv(write_csv(table)).value();
+  EXPECT_EQ(again.header, table.header);
+  EXPECT_EQ(again.rows[0].fields, table.rows[0].fields);
+  EXPECT_EQ(again.rows[1].fields, table.rows[1].fields);
+}
+
 } // namespace
 } // namespace clampwright::specdb

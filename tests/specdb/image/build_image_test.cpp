@@ -97,7 +97,7 @@ const std::array k_faults{
     Fault{"an unknown lock family",    "locks.csv",            "glue,glue,sticky,0,,,,,trade-practice,,common-practice,\n",                "CHECK"},
     Fault{"a factor that raises",      "surface_reductions.csv", "oiled,dry,1.2,a rule,trade-practice,,common-practice,\n",          "CHECK"},
     Fault{"a share above the whole",   "reduced_classes.csv",  "099.9,99.9,1.2,trade-practice,,common-practice,\n",                   "CHECK"},
-    Fault{"a strength below nothing",  "part_materials.csv",   "mud,wet mud,-1,trade-practice,,memory,,,,,1,\n",                      "CHECK"},
+    Fault{"a strength below nothing",  "part_materials.csv",   "mud,wet mud,-1,trade-practice,,memory,,,,,,,,,mud,,,,,,1,\n",            "CHECK"},
     Fault{"a nut of no known system",  "nut_pairing.csv",      "7,ours,,trade-practice,,common-practice,\n",                          "CHECK"},
     Fault{"a load of no listed thread", "bolt_loads.csv",      "M999,8.8,1000,second-hand,2000,second-hand,iso-898-1-2013,,,\n",       "FOREIGN KEY"},
     Fault{"not a number",              "strength_classes.csv", "99.9,ISO 898-1,metric,1,1,39,mm,nan,700,Rp0.2,800,MPa,iso-898-1-2013,,second-hand,,,,,\n",  "\"nan\" is no number"},

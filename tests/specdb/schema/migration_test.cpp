@@ -19,13 +19,15 @@ using testing::Contains;
 using testing::ElementsAre;
 using testing::HasSubstr;
 
-// A file of version 1, as the program of that version made it.
-void make_version_1(const std::filesystem::path& path) {
-  const std::string sql =
-      test::bytes_of(std::filesystem::path(CLAMPWRIGHT_SOURCE_DIR) / "tests/specdb/schema/workshop_version_1.sql");
+// A file of that version, as the program of the time made it.
+void make_version(int version, const std::filesystem::path& path) {
+  const std::string sql = test::bytes_of(std::filesystem::path(CLAMPWRIGHT_SOURCE_DIR) / "tests/specdb/schema" /
+                                         ("workshop_version_" + std::string(1, char('0' + version)) + ".sql"));
   SQLite::Database database(path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
   database.exec(sql);
 }
+
+void make_version_1(const std::filesystem::path& path) { make_version(1, path); }
 
 long long number(const std::filesystem::path& path, const char* sql) {
   const SQLite::Database database(path.string());
@@ -53,14 +55,32 @@ std::vector<std::string> shape(const SQLite::Database& database) {
   return lines;
 }
 
-TEST(Migration, OfVersion1EndsInTheTablesOfANewFile) {
+TEST(Migration, OfEveryVersionEndsInTheTablesOfANewFile) {
+  for (int version = 1; version < k_workshop_version; ++version) {
+    SCOPED_TRACE(version);
+    const test::Scratch scratch;
+    make_version(version, scratch / "old");
+    ASSERT_TRUE(Workshop::change(scratch / "old", [](SQLite::Database&) -> Result<void> { return {}; }));
+    ASSERT_TRUE(Workshop::create(scratch / "new", [](SQLite::Database&) {}));
+    const SQLite::Database old((scratch / "old").string());
+    const SQLite::Database fresh((scratch / "new").string());
+    EXPECT_EQ(shape(old), shape(fresh));
+  }
+}
+
+TEST(Migration, KeepsTheDataOfVersion2) {
   const test::Scratch scratch;
-  make_version_1(scratch / "old");
-  ASSERT_TRUE(Workshop::change(scratch / "old", [](SQLite::Database&) -> Result<void> { return {}; }));
-  ASSERT_TRUE(Workshop::create(scratch / "new", [](SQLite::Database&) {}));
-  const SQLite::Database old((scratch / "old").string());
-  const SQLite::Database fresh((scratch / "new").string());
-  EXPECT_EQ(shape(old), shape(fresh));
+  make_version(2, scratch / "w");
+  ASSERT_TRUE(Workshop::change(scratch / "w", [](SQLite::Database&) -> Result<void> { return {}; }));
+  const auto workshop = Workshop::open(scratch / "w");
+  ASSERT_TRUE(workshop.has_value());
+  EXPECT_THAT(joint_slugs(*workshop), testing::SizeIs(7));
+  const auto reed = joint_of_slug(*workshop, "pump/reed-block");
+  ASSERT_TRUE(reed.has_value());
+  EXPECT_EQ(reed->engagement, "7 mm");
+  EXPECT_EQ(reed->bolt_length, std::nullopt); // nobody had asked for it
+  EXPECT_THAT(joint_of_slug(*workshop, "pump/base-nuts")->beside, testing::SizeIs(1));
+  EXPECT_THAT(joint_of_slug(*workshop, "pump/head-nuts")->superseded, testing::SizeIs(1));
 }
 
 TEST(Migration, KeepsTheDataOfVersion1) {

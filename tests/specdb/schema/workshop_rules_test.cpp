@@ -46,6 +46,7 @@ constexpr Rule k_joint[] = {
     {"a shaft that turns left",           "UPDATE joint SET shaft_turn = 'left'",               "UPDATE joint SET shaft_turn = 'anticlockwise'"},
     {"a driver that is neither",          "UPDATE joint SET driver = 'belt'",                   "UPDATE joint SET driver = 'part'"},
     {"seen from nowhere",                 "UPDATE joint SET seen_from = NULL",                  "UPDATE joint SET seen_from = 'from above'"},
+    {"a place neither dry nor wet",       "UPDATE joint SET duty = 'damp'",                     "UPDATE joint SET duty = 'wet'"},
     {"a lock of no joint",                "UPDATE joint_lock SET joint_id = 9",                 "UPDATE joint_lock SET joint_id = 1"},
     {"a lock before the first",           "UPDATE joint_lock SET position = 0",                 "UPDATE joint_lock SET position = 2"},
     {"two locks in one place",            "INSERT INTO joint_lock (joint_id, position, lock) VALUES (1, 1, 'lock-wire')",

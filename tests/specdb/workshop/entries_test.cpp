@@ -43,6 +43,10 @@ JointRecord full_joint() {
                     .mating_part = "case",
                     .mating_material = "cast-aluminium",
                     .engagement = "12 mm",
+                    .bolt_length = "30 mm",
+                    .grip = "16 mm",
+                    .hole_depth = "18 mm",
+                    .duty = "wet",
                     .locks = {{"locking-nut-insert", {}}, {"compound-low", "a note"}},
                     .running_torque = "1 N·m",
                     .drive = "13 mm hexagon",
@@ -79,7 +83,8 @@ JointRecord full_joint() {
 Workshop workshop_with(const test::Scratch& scratch, const std::function<void(SQLite::Database&)>& fill) {
   const auto made = Workshop::create(scratch / "w", [&](SQLite::Database& database) {
     add_source(database, {"S", "a title", "an edition", Known::common_practice});
-    add_machine(database, {.slug = "m", .name = "machine", .kind = "a kind", .plug_reach_mm = 12.7});
+    add_machine(database,
+                {.slug = "m", .name = "machine", .kind = "a kind", .plug_reach_mm = 12.7, .regulated_by = "a rule"});
     fill(database);
   });
   if (!made) throw std::runtime_error(made.error().message);
@@ -106,6 +111,10 @@ TEST(Entries, ComeOutAsTheyWentIn) {
   EXPECT_EQ(out->mating_part, in.mating_part);
   EXPECT_EQ(out->mating_material, in.mating_material);
   EXPECT_EQ(out->engagement, in.engagement);
+  EXPECT_EQ(out->bolt_length, in.bolt_length);
+  EXPECT_EQ(out->grip, in.grip);
+  EXPECT_EQ(out->hole_depth, in.hole_depth);
+  EXPECT_EQ(out->duty, in.duty);
   EXPECT_EQ(out->running_torque, in.running_torque);
   EXPECT_EQ(out->drive, in.drive);
   EXPECT_EQ(out->on_crank, in.on_crank);
@@ -115,6 +124,7 @@ TEST(Entries, ComeOutAsTheyWentIn) {
   EXPECT_EQ(out->holding, in.holding);
   EXPECT_EQ(out->words, in.words);
   EXPECT_EQ(out->machine.plug_reach_mm, 12.7);
+  EXPECT_EQ(out->machine.regulated_by, "a rule");
 }
 
 TEST(Entries, KeepLocksAndNeighbours) {

@@ -66,7 +66,7 @@ constexpr Row k_files[] = {
     {"empty",     make_empty,     Trouble::not_understood, "damaged",    "is empty"},
     {"text",      make_text,      Trouble::wrong_file,     "wrong-file", "that is not a workshop file"},
     {"foreign",   make_foreign,   Trouble::wrong_file,     "wrong-file", "not a workshop file of this program"},
-    {"newer",     make_newer,     Trouble::wrong_file,     "newer-file", "version 4, this program reads up to 2"},
+    {"newer",     make_newer,     Trouble::wrong_file,     "newer-file", "version 4, this program reads up to 3"},
     {"truncated", make_truncated, Trouble::not_understood, "damaged",    "is damaged"},
 };
 // clang-format on

@@ -12,7 +12,7 @@ using Checks = std::vector<Check>;
 // The length of thread that a fastener engages; nothing where it cannot be told.
 [[nodiscard]] std::optional<quantity::Length> engaged(const Fastener& fastener, const Place& place);
 
-// Whether either class is unknown, so that nothing can be compared by strength.
+// Is the class of this fastener known, so that its strength can be compared?
 [[nodiscard]] bool class_known(const Fastener& fastener);
 
 // The fastener is harder than a bath may meet: above the limit for electroplating, or of a strength that goes with it.
@@ -22,7 +22,7 @@ using Checks = std::vector<Check>;
 void add_fit(Checks& checks, const Question& question);
 // proof, yield, tensile
 void add_strength(Checks& checks, const Question& question);
-// nut, part-thread, seat, head: what holds it, at the torque that would be used (`used` is the fastener offered so)
+// nut, part-thread, seat, head: what holds it, at the torque that would be used
 void add_holding(Checks& checks, const Question& question, const Answer& answer);
 // brittleness, temperature
 void add_condition(Checks& checks, const Question& question);

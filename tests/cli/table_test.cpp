@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <sstream>
+
 #include <gmock/gmock.h>
 
+#include "core/report/text_writer.hpp"
 #include "tests/cli/run_cli.hpp"
 
 namespace clampwright::cli {
@@ -60,10 +63,14 @@ TEST(TableCommand, CarriesMakerFirstUnderTorquesOnly) {
 }
 
 TEST(TableCommand, KeepsToTheWidthWhateverTheTable) {
-  for (const auto& table : answer_of({"table"})["result"]["tables"]) {
+  const auto answer = answer_of({"table"});
+  for (const auto& table : answer["result"]["tables"]) {
     const Printed printed = run_cli({"table", table["table"]});
     EXPECT_EQ(printed.exit, ExitCode::answered) << table["table"];
     EXPECT_THAT(printed.out, Not(IsEmpty())) << table["table"];
+    std::istringstream lines(printed.out);
+    for (std::string line; std::getline(lines, line);)
+      EXPECT_LE(report::text_width(line), 100U) << line;
   }
 }
 

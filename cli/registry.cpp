@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/command.hpp"
+#include "cli/commands/angle_command.hpp"
 #include "cli/commands/chart_command.hpp"
 #include "cli/commands/clamp_command.hpp"
 #include "cli/commands/convert_command.hpp"
@@ -7,7 +8,9 @@
 #include "cli/commands/find_command.hpp"
 #include "cli/commands/gauge_command.hpp"
 #include "cli/commands/headmark_command.hpp"
+#include "cli/commands/sequence_command.hpp"
 #include "cli/commands/show_command.hpp"
+#include "cli/commands/slot_command.hpp"
 #include "cli/commands/strip_command.hpp"
 #include "cli/commands/substitute_command.hpp"
 #include "cli/commands/table_command.hpp"
@@ -26,6 +29,9 @@ std::vector<std::unique_ptr<Command>> make_commands() {
   commands.push_back(std::make_unique<HeadmarkCommand>());
   commands.push_back(std::make_unique<ClampCommand>());
   commands.push_back(std::make_unique<TorqueCommand>());
+  commands.push_back(std::make_unique<AngleCommand>());
+  commands.push_back(std::make_unique<SlotCommand>());
+  commands.push_back(std::make_unique<SequenceCommand>());
   commands.push_back(std::make_unique<StripCommand>());
   commands.push_back(std::make_unique<ChartCommand>());
   commands.push_back(std::make_unique<SubstituteCommand>());

@@ -85,6 +85,10 @@ std::string_view code_name(Code code) {
     return "not-a-bolt";
   case Code::angle_final:
     return "angle-final";
+  case Code::beyond_elastic:
+    return "beyond-elastic";
+  case Code::slot_may_miss:
+    return "slot-may-miss";
   case Code::no_maker_value:
     return "no-maker-value";
   case Code::sources_conflict:

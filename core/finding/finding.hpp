@@ -54,6 +54,8 @@ enum class Code {
   seating_torque,
   not_a_bolt,
   angle_final,
+  beyond_elastic,
+  slot_may_miss,
   no_maker_value,
   sources_conflict,
   value_from_memory,

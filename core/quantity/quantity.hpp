@@ -36,6 +36,9 @@ using Temperature = units::quantity<si::temperature>; // how hot a thing is, fro
 // Torque for each newton of clamp load: the lever arm of a thread, a face, or both.
 using TorquePerForce = units::divide_typeof_helper<Torque, Force>::type;
 
+// How much a part gives for each newton on it.
+using Resilience = units::divide_typeof_helper<Length, Force>::type;
+
 // Entering: each maker names its unit. Small units divide by a whole number, so that 1.25 mm is stored as the double
 // nearest to 0.00125 m and comes back as 1.25.
 [[nodiscard]] constexpr Length metres(double value) { return Length::from_value(value); }
@@ -83,6 +86,8 @@ using TorquePerForce = units::divide_typeof_helper<Torque, Force>::type;
 }
 // A lever is a length: 1 N of clamp load on a lever of 1 mm takes 1 N·mm.
 [[nodiscard]] constexpr double in_millimetres(TorquePerForce lever) { return lever.value() * 1000.0; }
+
+[[nodiscard]] constexpr double in_millimetres_per_newton(Resilience resilience) { return resilience.value() * 1000.0; }
 
 // The torque of a force at right angles to an arm.
 [[nodiscard]] constexpr Torque moment(Force force, Length arm) { return force * arm / si::radian; }

@@ -304,6 +304,12 @@ Result<Length> read_length(std::string_view text) {
   return metres(length);
 }
 
+Result<Angle> read_angle(std::string_view text) {
+  const auto reading = read(text, Kind::angle);
+  if (!reading) return Refusal(reading.error());
+  return radians(reading->si());
+}
+
 Result<double> read_number(std::string_view original) { return plain_number(tidied(original), original, "0.12"); }
 
 Result<double> read_share(std::string_view original) {

@@ -176,6 +176,17 @@ constexpr std::array k_wordings{
             "The torque only snugs; the angle makes the clamp load, for this stack of parts alone. What is shown is "
             "the snug load. After an interruption do not turn the angle again: start anew as the maker says.",
             "F = angle/360°·P/(δS + δP): it depends on the stack"},
+    Wording{
+        Code::beyond_elastic,
+        "By the elastic line torque and angle bring the bolt to likely {0} of {2}, at the most {1}: past it the line "
+        "ends and the load is no longer known from it. Tightening by angle may mean to yield the bolt; only its "
+        "maker can say so, and then it is used once.",
+        "von Mises over the least yield; elastic resilience of the stack"},
+    Wording{Code::slot_may_miss,
+            "Between {0} and {1} there may be no slot before the hole: from one to the next is {2}. Start at the low "
+            "side, never pass the high one, never loosen to align; a washer thicker or thinner by {3} moves the slots "
+            "by half their distance, or take another nut.",
+            "AC 43.13-1B, 7-40f and 7-124 to 7-126"},
     Wording{Code::measured_only,
             "A measurement gives the size, not the hand and not the strength class. Hold it upright: a right-hand "
             "thread rises to the right on the side that you see. The class is known from a mark only. Pipe threads are "
@@ -376,6 +387,16 @@ std::string finding_text(const Finding& finding, const DisplayUnits& units) {
     if (facts.size() == 2)
       return fmt::format("Held from memory: {}, {}. Check it against the standard before you rely on it.", facts[0],
                          facts[1]);
+    break;
+  case Code::angle_final:
+    if (!facts.empty())
+      return fmt::format("The torque only snugs; the angle adds likely {}, for this stack of parts alone: another "
+                         "washer, gasket or bolt makes it wrong. After an interruption do not turn the angle again: "
+                         "start anew as the maker says.",
+                         facts[0]);
+    break;
+  case Code::slot_may_miss:
+    facts[3] = measurable(finding.facts[3], units);
     break;
   case Code::face_not_stated:
     if (!facts.empty()) facts[0] = fmt::format(" ({})", facts[0]);

@@ -99,11 +99,21 @@ Result<strength::Elastic> find_elastic(const Catalogue& catalogue, std::string_v
                                row.maybe_text(5).value_or(""),
                                row.source(6)};
     }
-    std::vector<std::string> names;
+    std::vector<std::string> names = elastic_names(catalogue);
     Query all(catalogue.connection(), "SELECT name FROM material_elastic ORDER BY rowid");
     while (all.next())
       names.push_back(all.text(0));
     return no_such_name("material with known stiffness", name, names);
+  });
+}
+
+std::vector<std::string> elastic_names(const Catalogue& catalogue) {
+  return translated([&] {
+    Query query(catalogue.connection(), "SELECT name FROM part_materials WHERE elastic IS NOT NULL ORDER BY rowid");
+    std::vector<std::string> names;
+    while (query.next())
+      names.push_back(query.text(0));
+    return names;
   });
 }
 

@@ -22,6 +22,9 @@ namespace clampwright::specdb {
 // Fails with no-such, also for a part whose material has none (wood).
 [[nodiscard]] Result<strength::Elastic> find_elastic(const Catalogue& catalogue, std::string_view name);
 
+// The names of parts' materials that have a modulus.
+[[nodiscard]] std::vector<std::string> elastic_names(const Catalogue& catalogue);
+
 // The published lengths of engagement for a bolt of that class in a part of that material, longest first; those for a
 // class only where it is named and metric, those for a pitch only where the thread has it. A class of "unknown" gets
 // the ones that hold for any.

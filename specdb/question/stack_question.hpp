@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// From words to the stack that a bolt clamps: its grip, what of the bolt in it is thread, and what the parts are made
+// of.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/joint/angle_turn.hpp"
+#include "core/joint/resilience.hpp"
+#include "core/joint/slot.hpp"
+#include "core/problem/problem.hpp"
+#include "specdb/question/case_question.hpp"
+
+namespace clampwright::specdb {
+
+// Every entry as text, as it was typed or stored. What is empty was not said.
+struct StackQuestion {
+  std::optional<std::string> grip;
+  std::optional<std::string> bolt_length;   // under the head
+  std::optional<std::string> shank_length;  // in the grip
+  std::optional<std::string> thread_length; // in the grip
+  std::optional<std::string> part_material; // a name of the tables of materials
+  std::optional<std::string> part_modulus;
+  std::optional<std::string> bolt_modulus;
+  std::optional<std::string> part_outer; // how wide the parts are round the bolt
+  std::optional<std::string> hole;
+  bool into_part = false; // it screws into the part, without a nut
+};
+
+// The stack round that fastener. Nothing is assumed in silence: how much of the grip is thread is a band where it was
+// not told, with its reason. Fails with usage, naming every piece that is missing: the grip, the material, the face;
+// with not-understood for texts, and for pieces that do not fit each other; with no-such for a material.
+[[nodiscard]] Result<joint::Stack> stack_of(const Catalogue& catalogue, const StackQuestion& question,
+                                            const CaseQuestion& fastener, const tightening::Case& asked);
+
+struct AngleQuestion {
+  CaseQuestion fastener;
+  StackQuestion stack;
+  std::optional<std::string> snug;
+  std::optional<std::string> angle;
+};
+
+struct AngleReply {
+  ThreadEntry thread;
+  joint::AngleAnswer answer;
+  std::vector<Source> sources;
+};
+
+[[nodiscard]] Result<AngleReply> answer_angle(const Catalogue& catalogue, const AngleQuestion& question);
+
+struct SlotQuestion {
+  CaseQuestion fastener;
+  StackQuestion stack;
+  std::optional<std::string> slots;
+  std::optional<std::string> pin_holes;
+  std::optional<std::string> torque; // with the range that is published where none is given, or
+  std::optional<std::string> low;    // the range itself
+  std::optional<std::string> high;
+};
+
+struct SlotReply {
+  ThreadEntry thread;
+  joint::SlotAnswer answer;
+  std::vector<Source> sources;
+};
+
+[[nodiscard]] Result<SlotReply> answer_slot(const Catalogue& catalogue, const SlotQuestion& question);
+
+// A whole number of an option; fails with not-understood.
+[[nodiscard]] Result<int> read_count(std::string_view text, int least, int most, const std::string& field,
+                                     const std::string& like);
+
+} // namespace clampwright::specdb

@@ -99,6 +99,18 @@ constexpr std::string_view k_end = "\nReport problems to the people from whom yo
 
 } // namespace
 
+bool is_command(std::string_view name) {
+  const auto commands = make_commands();
+  return std::ranges::any_of(commands, [&](const auto& command) { return command->name() == name; });
+}
+
+std::vector<std::string> commands_of_family(std::string_view word) {
+  std::vector<std::string> names;
+  for (const auto& command : make_commands())
+    if (command->name().starts_with(std::string(word) + " ")) names.emplace_back(command->name());
+  return names;
+}
+
 FirstLook look_at(const std::vector<std::string>& arguments) {
   FirstLook look;
   bool ended = false;
@@ -119,8 +131,13 @@ FirstLook look_at(const std::vector<std::string>& arguments) {
       look.version = true;
       continue;
     }
-    if (!look.command && !argument.empty() && argument[0] != '-') {
+    const bool is_word = !argument.empty() && argument[0] != '-';
+    if (!look.command && is_word) {
       look.command = argument;
+      continue;
+    }
+    if (look.command && is_word && is_command(*look.command + " " + argument)) {
+      *look.command += " " + argument;
       continue;
     }
     value_follows = std::ranges::find(k_globals_with_value, argument) != k_globals_with_value.end();
@@ -169,13 +186,21 @@ std::string command_help(Command& command, int width) {
   return out;
 }
 
+std::string family_help(std::string_view word) {
+  std::string out = "USAGE\n";
+  for (const auto& command : make_commands())
+    if (command->name().starts_with(std::string(word) + " "))
+      out += fmt::format("  clampwright {}\n      {}\n", command->usage(), command->summary());
+  return out + fmt::format("\n`clampwright {} COMMAND --help` tells more of each.\n", word);
+}
+
 std::string program_help() {
   std::string out = fmt::format("{}\nUSAGE\n  clampwright COMMAND ... [options]\n\nEXAMPLES\n", k_about);
   for (const auto& command : make_commands())
     out += fmt::format("  clampwright {}\n", command->examples().front().line);
   out += "\nCOMMANDS\n";
   for (const auto& command : make_commands())
-    out += fmt::format("  {:<12}{}\n", command->name(), command->summary());
+    out += fmt::format("  {:<15}{}\n", command->name(), command->summary());
   CLI::App app;
   app.set_help_flag("");
   GlobalOptions globals;

@@ -5,6 +5,7 @@
 #include <filesystem>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 #include <nlohmann/json.hpp>
 
 #include "cli/command_line.hpp"
@@ -67,9 +68,19 @@ Problem problem_of(const specdb::DatabaseError& error, const std::filesystem::pa
 }
 
 Problem unknown_command(const std::string& given) {
+  if (const auto family = commands_of_family(given); !family.empty())
+    return {Trouble::usage,
+            "missing",
+            fmt::format("{} has several commands, and one of them must be named", given),
+            text::quotable(given),
+            fmt::format("write clampwright {}", fmt::join(family, ", or clampwright ")),
+            {}};
   std::vector<std::string> names;
-  for (const auto& command : make_commands())
+  for (const auto& command : make_commands()) {
     names.emplace_back(command->name());
+    if (const std::size_t end = names.back().find(' '); end != std::string::npos)
+      names.push_back(names.back().substr(0, end));
+  }
   const std::string near = specdb::nearest_name(given, names);
   return {Trouble::usage,
           "unknown-command",
@@ -169,8 +180,11 @@ Printed run(const std::vector<std::string>& arguments, const Environment& enviro
   if (look.command == "help") {
     look.help = true;
     look.command.reset();
+    std::vector<std::string> words;
     for (const std::string& word : look.rest)
-      if (!look.command && !word.starts_with('-')) look.command = word;
+      if (!word.starts_with('-')) words.push_back(word);
+    if (!words.empty()) look.command = words.front();
+    if (words.size() > 1 && is_command(words[0] + " " + words[1])) look.command = words[0] + " " + words[1];
   }
   if (!look.command) {
     if (look.help) return printed_text(program_help(), environment);
@@ -185,6 +199,8 @@ Printed run(const std::vector<std::string>& arguments, const Environment& enviro
   }
   const auto command = find(*look.command);
   if (command == commands.end()) {
+    if (look.help && !commands_of_family(*look.command).empty())
+      return printed_text(family_help(*look.command), environment);
     if (look.help && arguments.front() != "help") return printed_text(program_help(), environment);
     return problem_printed(unknown_command(*look.command), std::nullopt, look.json, environment);
   }

@@ -10,5 +10,6 @@ namespace clampwright::specdb {
 extern const char* const k_version_1;
 extern const char* const k_version_2;
 extern const char* const k_version_3;
+extern const char* const k_version_4;
 
 } // namespace clampwright::specdb

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "specdb/sql/query.hpp"
 
+#include <limits>
+
 #include <fmt/format.h>
 #include <sqlite3.h>
 
@@ -40,6 +42,14 @@ std::optional<std::string> Query::maybe_text(int column) const {
 std::optional<double> Query::maybe_real(int column) const {
   if (is_null(column)) return std::nullopt;
   return real(column);
+}
+
+std::optional<int> Query::maybe_whole(int column) const {
+  if (is_null(column)) return std::nullopt;
+  const long long value = integer(column);
+  if (value < std::numeric_limits<int>::min() || value > std::numeric_limits<int>::max())
+    wrong_type(column, "number of that size");
+  return static_cast<int>(value);
 }
 
 Source Query::source(int first) const {

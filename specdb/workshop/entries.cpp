@@ -51,16 +51,11 @@ void add_source(const SQLite::Database& database, const SourceRecord& s) {
 void add_machine(const SQLite::Database& database, const MachineRecord& m) {
   run(database,
       "INSERT INTO machine (slug, name, kind, serial_from, serial_to, crank_turn, crank_seen_from, stroke_mm, rod_mm, "
-      "port_below_top_mm, plug_reach_mm, regulated_by) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+      "port_below_top_mm, plug_reach_mm, regulated_by, crown_depth_mm, stop_length_mm, stop_tip_mm, "
+      "stop_tip_limit_MPa, plug_thread, head_material) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
       m.slug, m.name, m.kind, m.serial_from, m.serial_to, m.crank_turn, m.crank_seen_from, m.stroke_mm, m.rod_mm,
-      m.port_below_top_mm, m.plug_reach_mm, m.regulated_by);
-}
-
-void add_wrench(const SQLite::Database& database, const WrenchRecord& w) {
-  run(database,
-      "INSERT INTO wrench (slug, name, low, high, unit, step, accuracy, accuracy_basis, turns, due_on) VALUES (?, ?, "
-      "?, ?, ?, ?, ?, ?, ?, ?)",
-      w.slug, w.name, w.low, w.high, w.unit, w.step, w.accuracy, w.accuracy_basis, w.turns, w.due_on);
+      m.port_below_top_mm, m.plug_reach_mm, m.regulated_by, m.crown_depth_mm, m.stop_length_mm, m.stop_tip_mm,
+      m.stop_tip_limit_MPa, m.plug_thread, m.head_material);
 }
 
 void add_joint(const SQLite::Database& database, const JointRecord& j) {
@@ -70,13 +65,14 @@ void add_joint(const SQLite::Database& database, const JointRecord& j) {
       "INSERT INTO joint (slug, assembly_id, name, kind, quantity, thread, class, nut_class, turned, head, washer, "
       "face_outer, face_inner, seat, seat_material, soft_material, taper, mating_part, mating_material, engagement, "
       "drive, running_torque, on_crank, shaft_turn, driver, seen_from, holding, words, bolt_length, grip, hole_depth, "
-      "duty) SELECT ?, id, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ? "
-      "FROM assembly WHERE "
-      "machine_id = ? AND name = ?",
+      "duty, pattern, must_clamp, must_clamp_because) SELECT ?, id, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, "
+      "?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, "
+      "?, ?, ? FROM assembly WHERE machine_id = ? AND name = ?",
       j.slug, j.name, j.kind, j.quantity, j.thread, j.strength_class, j.nut_class, j.turned, j.head, j.washer,
       j.face_outer, j.face_inner, j.seat, j.seat_material, j.soft_material, j.taper, j.mating_part, j.mating_material,
       j.engagement, j.drive, j.running_torque, j.on_crank ? 1 : 0, j.shaft_turn, j.driver, j.seen_from, j.holding,
-      j.words, j.bolt_length, j.grip, j.hole_depth, j.duty, machine, j.assembly);
+      j.words, j.bolt_length, j.grip, j.hole_depth, j.duty, j.pattern, j.must_clamp, j.must_clamp_because, machine,
+      j.assembly);
   const long long joint = last_id(database);
   int position = 0;
   for (const LockRecord& lock : j.locks)

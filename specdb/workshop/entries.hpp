@@ -18,7 +18,19 @@ namespace clampwright::specdb {
 
 void add_source(const SQLite::Database& database, const SourceRecord& source);
 void add_machine(const SQLite::Database& database, const MachineRecord& machine);
+
+// The wrench or compound with the events of its record.
 void add_wrench(const SQLite::Database& database, const WrenchRecord& wrench);
+void add_compound(const SQLite::Database& database, const CompoundRecord& compound);
+
+// Something happened to the wrench or compound of that slug, which is there.
+void add_wrench_event(const SQLite::Database& database, std::string_view slug, const EventRecord& event);
+void add_compound_event(const SQLite::Database& database, std::string_view slug, const EventRecord& event);
+
+// Puts the fields of `now` (all but slug and events) in the place of those recorded under its slug. What they were
+// belongs into an event of kind `revised` or `retired`, which the caller adds.
+void revise_wrench(const SQLite::Database& database, const WrenchRecord& now);
+void revise_compound(const SQLite::Database& database, const CompoundRecord& now);
 
 // The joint with its locks, neighbours and figures, and its words in the search index. `machine.slug` names the machine
 // and each figure's `source_slug` its source; both are there already. `figure` is entered first, then those `beside`

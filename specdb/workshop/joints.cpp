@@ -97,9 +97,11 @@ void read_neighbours(const SQLite::Database& database, long long joint, JointRec
 
 MachineRecord machine_from(const Query& row, int first) {
   const auto at = [&](int offset) { return first + offset; };
-  return {row.text(at(0)),       row.text(at(1)),       row.text(at(2)),        row.maybe_text(at(3)),
-          row.maybe_text(at(4)), row.maybe_text(at(5)), row.maybe_text(at(6)),  row.maybe_real(at(7)),
-          row.maybe_real(at(8)), row.maybe_real(at(9)), row.maybe_real(at(10)), row.maybe_text(at(11))};
+  return {row.text(at(0)),        row.text(at(1)),        row.text(at(2)),        row.maybe_text(at(3)),
+          row.maybe_text(at(4)),  row.maybe_text(at(5)),  row.maybe_text(at(6)),  row.maybe_real(at(7)),
+          row.maybe_real(at(8)),  row.maybe_real(at(9)),  row.maybe_real(at(10)), row.maybe_text(at(11)),
+          row.maybe_real(at(12)), row.maybe_real(at(13)), row.maybe_real(at(14)), row.maybe_real(at(15)),
+          row.maybe_text(at(16)), row.maybe_text(at(17))};
 }
 
 Refusal no_joint(std::string_view words, std::string code, std::string message, const std::vector<Hit>& hits) {
@@ -123,9 +125,12 @@ std::optional<JointRecord> joint_of_slug(const Workshop& workshop, std::string_v
               "SELECT j.id, j.slug, a.name, j.name, j.kind, j.quantity, j.thread, j.class, j.nut_class, j.turned, "
               "j.head, j.washer, j.face_outer, j.face_inner, j.seat, j.seat_material, j.soft_material, j.mating_part, "
               "j.mating_material, j.engagement, j.running_torque, j.drive, j.on_crank, j.shaft_turn, j.driver, "
-              "j.seen_from, j.holding, j.words, j.taper, j.bolt_length, j.grip, j.hole_depth, j.duty, m.slug, m.name, "
+              "j.seen_from, j.holding, j.words, j.taper, j.bolt_length, j.grip, j.hole_depth, j.duty, j.pattern, "
+              "j.must_clamp, j.must_clamp_because, m.slug, m.name, "
               "m.kind, m.serial_from, m.serial_to, m.crank_turn, "
-              "m.crank_seen_from, m.stroke_mm, m.rod_mm, m.port_below_top_mm, m.plug_reach_mm, m.regulated_by "
+              "m.crank_seen_from, m.stroke_mm, m.rod_mm, m.port_below_top_mm, m.plug_reach_mm, m.regulated_by, "
+              "m.crown_depth_mm, m.stop_length_mm, m.stop_tip_mm, "
+              "m.stop_tip_limit_MPa, m.plug_thread, m.head_material "
               "FROM joint j JOIN assembly a ON a.id = j.assembly_id JOIN machine m ON m.id = a.machine_id "
               "WHERE j.slug = lower(?)",
               slug);
@@ -163,7 +168,10 @@ std::optional<JointRecord> joint_of_slug(const Workshop& workshop, std::string_v
     joint.grip = row.maybe_text(30);
     joint.hole_depth = row.maybe_text(31);
     joint.duty = row.maybe_text(32);
-    joint.machine = machine_from(row, 33);
+    joint.pattern = row.maybe_text(33);
+    joint.must_clamp = row.maybe_text(34);
+    joint.must_clamp_because = row.maybe_text(35);
+    joint.machine = machine_from(row, 36);
     const long long id = row.integer(0);
     read_locks(database, id, joint);
     read_neighbours(database, id, joint);

@@ -27,6 +27,14 @@ struct MachineRecord {
   std::optional<double> port_below_top_mm = {}; // the crown's way down until the highest port opens
   std::optional<double> plug_reach_mm = {};
   MaybeText regulated_by = {}; // the rules under which it is certified, in words; empty: none recorded
+  // A piston stop for its plug hole. Both lengths are measured from the seat of the plug: the stop into the cylinder,
+  // the crown at its top position.
+  std::optional<double> crown_depth_mm = {};
+  std::optional<double> stop_length_mm = {};
+  std::optional<double> stop_tip_mm = {};        // diameter of its flat tip
+  std::optional<double> stop_tip_limit_MPa = {}; // the pressure that the owner allows on the crown
+  MaybeText plug_thread = {};
+  MaybeText head_material = {}; // that the plug screws into
 };
 
 // A document from which figures are taken.
@@ -110,6 +118,9 @@ struct JointRecord {
   MaybeText grip = {};        // what it clamps, between head and thread
   MaybeText hole_depth = {};  // of thread that a screw can use
   MaybeText duty = {};        // dry, wet
+  MaybeText pattern = {};     // how its bolts lie: circle, row
+  MaybeText must_clamp = {};  // the clamp load that each bolt must keep for the joint to do its work
+  MaybeText must_clamp_because = {};
   std::vector<LockRecord> locks = {};
   MaybeText running_torque = {}; // of a locking nut, as measured
   MaybeText drive = {};          // the tool that fits: "13 mm hexagon"
@@ -126,6 +137,14 @@ struct JointRecord {
   std::vector<FigureRecord> superseded = {}; // newest first
 };
 
+// What happened to a thing that is kept: a wrench, a compound.
+struct EventRecord {
+  std::string on_date = {}; // 2026-12-31
+  std::string kind = {};    // calibrated, used, drop, overload, revised, retired, note
+  std::string words = {};
+  std::optional<int> cycles = {}; // pulls, of `used` only
+};
+
 struct WrenchRecord {
   std::string slug = {};
   std::string name = {};
@@ -135,8 +154,31 @@ struct WrenchRecord {
   std::optional<double> step = {};
   double accuracy = 0.04;
   std::string accuracy_basis = {};
-  std::string turns = "both"; // clockwise, anticlockwise, both
-  MaybeText due_on = {};      // 2026-12-31
+  std::string turns = "both";        // clockwise, anticlockwise, both
+  MaybeText due_on = {};             // 2026-12-31, where the certificate names a day
+  MaybeText accuracy_class = {};     // as its standard names it, in words
+  std::optional<double> arm_mm = {}; // from the middle of the grip to the drive
+  MaybeText calibrated_on = {};
+  std::optional<int> calibration_months = {}; // after that many it is due again
+  std::optional<int> calibration_cycles = {}; // or after that many pulls
+  MaybeText retired_on = {};
+  MaybeText retired_because = {};
+  std::vector<EventRecord> events = {}; // in the order in which they were entered
+};
+
+// A locking compound on the shelf. What its label says is the owner's own text.
+struct CompoundRecord {
+  std::string slug = {};
+  std::string label = {};
+  std::string grade = {}; // a lock of the reference tables: compound-medium
+  MaybeText batch = {};
+  MaybeText expires_on = {};
+  MaybeText opened_on = {};
+  std::optional<double> bears_degC = {}; // by its maker's sheet
+  MaybeText sheet = {};                  // what else that sheet says, in words
+  MaybeText retired_on = {};
+  MaybeText retired_because = {};
+  std::vector<EventRecord> events = {};
 };
 
 } // namespace clampwright::specdb

@@ -4,6 +4,7 @@
 #include "core/text/plain_text.hpp"
 #include "specdb/catalogue/names.hpp"
 #include "specdb/sql/query.hpp"
+#include "specdb/workshop/events.hpp"
 #include "specdb/workshop/stored_unit.hpp"
 
 namespace clampwright::specdb {
@@ -11,12 +12,19 @@ namespace clampwright::specdb {
 std::vector<WrenchRecord> all_wrenches(const Workshop& workshop) {
   return translated([&] {
     Query row(workshop.connection(),
-              "SELECT slug, name, low, high, unit, step, accuracy, accuracy_basis, turns, due_on FROM wrench ORDER BY "
-              "id");
+              "SELECT slug, name, low, high, unit, step, accuracy, accuracy_basis, turns, due_on, accuracy_class, "
+              "arm_mm, calibrated_on, calibration_months, calibration_cycles, retired_on, retired_because, id "
+              "FROM wrench ORDER BY id");
     std::vector<WrenchRecord> wrenches;
     while (row.next())
       wrenches.push_back({row.text(0), row.text(1), row.real(2), row.real(3), stored_torque_unit(row.text(4)),
-                          row.maybe_real(5), row.real(6), row.text(7), row.text(8), row.maybe_text(9)});
+                          row.maybe_real(5), row.real(6), row.text(7), row.text(8), row.maybe_text(9),
+                          row.maybe_text(10), row.maybe_real(11), row.maybe_text(12), row.maybe_whole(13),
+                          row.maybe_whole(14), row.maybe_text(15), row.maybe_text(16),
+                          events_of(workshop.connection(),
+                                    "SELECT on_date, kind, words, cycles FROM kept_event WHERE wrench_id = ? ORDER BY "
+                                    "id",
+                                    row.integer(17))});
     return wrenches;
   });
 }

@@ -9,7 +9,9 @@
 #include "specdb/question/joint_answer.hpp"
 #include "specdb/schema/workshop_schema.hpp"
 #include "specdb/sql/query.hpp"
+#include "specdb/workshop/compounds.hpp"
 #include "specdb/workshop/joints.hpp"
+#include "specdb/workshop/wrenches.hpp"
 #include "tests/specdb/scratch.hpp"
 
 namespace clampwright::specdb {
@@ -66,6 +68,26 @@ TEST(Migration, OfEveryVersionEndsInTheTablesOfANewFile) {
     const SQLite::Database fresh((scratch / "new").string());
     EXPECT_EQ(shape(old), shape(fresh));
   }
+}
+
+TEST(Migration, KeepsTheDataOfVersion3) {
+  const test::Scratch scratch;
+  make_version(3, scratch / "w");
+  ASSERT_TRUE(Workshop::change(scratch / "w", [](SQLite::Database&) -> Result<void> { return {}; }));
+  const auto workshop = Workshop::open(scratch / "w");
+  ASSERT_TRUE(workshop.has_value());
+  EXPECT_THAT(joint_slugs(*workshop), testing::SizeIs(8));
+  const auto hub = joint_of_slug(*workshop, "pump/clutch-hub");
+  ASSERT_TRUE(hub.has_value());
+  EXPECT_EQ(hub->machine.stroke_mm, 44.0);
+  EXPECT_EQ(hub->machine.stop_length_mm, std::nullopt); // nobody had asked for it
+  EXPECT_EQ(hub->must_clamp, std::nullopt);
+  const auto wrench = find_wrench(*workshop, "A");
+  ASSERT_TRUE(wrench.has_value());
+  EXPECT_EQ(wrench->step, 0.5);
+  EXPECT_EQ(wrench->calibrated_on, std::nullopt);
+  EXPECT_TRUE(wrench->events.empty());
+  EXPECT_TRUE(all_compounds(*workshop).empty());
 }
 
 TEST(Migration, KeepsTheDataOfVersion2) {

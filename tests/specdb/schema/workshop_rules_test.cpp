@@ -28,6 +28,10 @@ constexpr Rule k_machine[] = {
     {"a turn seen from nowhere",          "UPDATE machine SET crank_seen_from = NULL",          "UPDATE machine SET crank_seen_from = NULL, crank_turn = NULL"},
     {"a port above the top",              "UPDATE machine SET port_below_top_mm = 0.0",         "UPDATE machine SET port_below_top_mm = 27.0"},
     {"a plug without reach",              "UPDATE machine SET plug_reach_mm = -12.7",           "UPDATE machine SET plug_reach_mm = 12.7"},
+    {"a crown above the plug",            "UPDATE machine SET crown_depth_mm = 0.0",            "UPDATE machine SET crown_depth_mm = 20.0"},
+    {"a stop of nothing",                 "UPDATE machine SET stop_length_mm = 0.0",            "UPDATE machine SET stop_length_mm = 24.0"},
+    {"a stop without a tip",              "UPDATE machine SET stop_tip_mm = 0.0",               "UPDATE machine SET stop_tip_mm = 8.0"},
+    {"a crown that bears nothing",        "UPDATE machine SET stop_tip_limit_MPa = 0.0",        "UPDATE machine SET stop_tip_limit_MPa = 40.0"},
     {"no name",                           "UPDATE machine SET name = NULL",                     "UPDATE machine SET name = 'another'"},
     {"a slug twice",                      "UPDATE machine SET slug = 'm'",                      "UPDATE machine SET slug = 'n' WHERE id = 1"},
     {"an assembly twice",                 "INSERT INTO assembly (machine_id, name) VALUES (1, 'an assembly')",
@@ -47,6 +51,8 @@ constexpr Rule k_joint[] = {
     {"a driver that is neither",          "UPDATE joint SET driver = 'belt'",                   "UPDATE joint SET driver = 'part'"},
     {"seen from nowhere",                 "UPDATE joint SET seen_from = NULL",                  "UPDATE joint SET seen_from = 'from above'"},
     {"a place neither dry nor wet",       "UPDATE joint SET duty = 'damp'",                     "UPDATE joint SET duty = 'wet'"},
+    {"bolts that lie in a heap",          "UPDATE joint SET pattern = 'heap'",                  "UPDATE joint SET pattern = 'row'"},
+    {"a demand without its reason",       "UPDATE joint SET must_clamp = '9 kN'",               "UPDATE joint SET must_clamp = '9 kN', must_clamp_because = 'x'"},
     {"a lock of no joint",                "UPDATE joint_lock SET joint_id = 9",                 "UPDATE joint_lock SET joint_id = 1"},
     {"a lock before the first",           "UPDATE joint_lock SET position = 0",                 "UPDATE joint_lock SET position = 2"},
     {"two locks in one place",            "INSERT INTO joint_lock (joint_id, position, lock) VALUES (1, 1, 'lock-wire')",
@@ -104,7 +110,28 @@ constexpr Rule k_wrench[] = {
     {"a day without its noughts",         "UPDATE wrench SET due_on = '2026-7-1'",              "UPDATE wrench SET due_on = '2026-07-01'"},
     {"a day with an hour",                "UPDATE wrench SET due_on = '2026-07-01T12:00'",      "UPDATE wrench SET due_on = NULL"},
     {"a month from twenty on",            "UPDATE wrench SET due_on = '2026-23-01'",            "UPDATE wrench SET due_on = '2026-12-01'"},
+    {"an arm of nothing",                 "UPDATE wrench SET arm_mm = 0.0",                     "UPDATE wrench SET arm_mm = 300.0"},
+    {"calibrated on no day",              "UPDATE wrench SET calibrated_on = 'May'",            "UPDATE wrench SET calibrated_on = '2026-05-01'"},
+    {"due at once",                       "UPDATE wrench SET calibration_months = 0",           "UPDATE wrench SET calibration_months = 12"},
+    {"due after no pull",                 "UPDATE wrench SET calibration_cycles = 0",           "UPDATE wrench SET calibration_cycles = 5000"},
+    {"retired without a reason",          "UPDATE wrench SET retired_on = '2026-05-01'",        "UPDATE wrench SET retired_on = '2026-05-01', retired_because = 'x'"},
     {"a slug twice",                      "UPDATE wrench SET slug = 'A'",                       "UPDATE wrench SET slug = 'C' WHERE slug = 'A'"},
+};
+
+constexpr Rule k_kept[] = {
+    {"a compound without a label",        "UPDATE compound SET label = ''",                     "UPDATE compound SET label = 'the small bottle'"},
+    {"a compound of no grade",            "UPDATE compound SET grade = NULL",                   "UPDATE compound SET grade = 'compound-low'"},
+    {"an expiry that is no day",          "UPDATE compound SET expires_on = 'soon'",            "UPDATE compound SET expires_on = '2027-01-31'"},
+    {"opened on no day",                  "UPDATE compound SET opened_on = '2026-1-1'",         "UPDATE compound SET opened_on = '2026-01-01'"},
+    {"colder than anything bears",        "UPDATE compound SET bears_degC = -300.0",            "UPDATE compound SET bears_degC = 150.0"},
+    {"thrown away without a reason",      "UPDATE compound SET retired_on = '2026-05-01'",      "UPDATE compound SET retired_on = '2026-05-01', retired_because = 'x'"},
+    {"an event of nothing",               "UPDATE kept_event SET wrench_id = NULL",             "UPDATE kept_event SET wrench_id = NULL, compound_id = 1"},
+    {"an event of two things",            "UPDATE kept_event SET compound_id = 1",              "UPDATE kept_event SET wrench_id = 2"},
+    {"an event of a wrench that is not there", "UPDATE kept_event SET wrench_id = 9",           "UPDATE kept_event SET wrench_id = 2"},
+    {"an event on no day",                "UPDATE kept_event SET on_date = 'Monday'",           "UPDATE kept_event SET on_date = '2026-03-02'"},
+    {"an event that is none",             "UPDATE kept_event SET kind = 'lent'",                "UPDATE kept_event SET kind = 'note'"},
+    {"a use without its pulls",           "UPDATE kept_event SET kind = 'used'",                "UPDATE kept_event SET kind = 'used', cycles = 4"},
+    {"pulls of a drop",                   "UPDATE kept_event SET cycles = 4",                   "UPDATE kept_event SET kind = 'overload'"},
 };
 // clang-format on
 
@@ -130,6 +157,8 @@ void fill(SQLite::Database& database) {
                 "joint_id, printed, value, unit, surfaces, source_id, place, status FROM figure WHERE id = 1");
   for (const char* slug : {"A", "B"})
     add_wrench(database, {.slug = slug, .name = slug, .low = 10, .high = 60, .step = 1.0, .accuracy_basis = "x"});
+  add_wrench_event(database, "A", {"2026-03-01", "drop", "off the bench", {}});
+  add_compound(database, {.slug = "c", .label = "a bottle", .grade = "compound-medium"});
 }
 
 // Does the workshop take it? It is as it was afterwards.
@@ -160,6 +189,8 @@ void with_every_rule(Check check) {
     for (const Rule& rule : k_figure)
       check(database, rule);
     for (const Rule& rule : k_wrench)
+      check(database, rule);
+    for (const Rule& rule : k_kept)
       check(database, rule);
   });
 }

@@ -8,6 +8,7 @@
 #include <gtest/gtest.h>
 
 #include "specdb/sql/query.hpp"
+#include "specdb/workshop/compounds.hpp"
 #include "specdb/workshop/joints.hpp"
 #include "specdb/workshop/wrenches.hpp"
 #include "tests/core/problem_of.hpp"
@@ -47,6 +48,9 @@ JointRecord full_joint() {
                     .grip = "16 mm",
                     .hole_depth = "18 mm",
                     .duty = "wet",
+                    .pattern = "circle",
+                    .must_clamp = "9 kN",
+                    .must_clamp_because = "it must not slip",
                     .locks = {{"locking-nut-insert", {}}, {"compound-low", "a note"}},
                     .running_torque = "1 N·m",
                     .drive = "13 mm hexagon",
@@ -83,8 +87,17 @@ JointRecord full_joint() {
 Workshop workshop_with(const test::Scratch& scratch, const std::function<void(SQLite::Database&)>& fill) {
   const auto made = Workshop::create(scratch / "w", [&](SQLite::Database& database) {
     add_source(database, {"S", "a title", "an edition", Known::common_practice});
-    add_machine(database,
-                {.slug = "m", .name = "machine", .kind = "a kind", .plug_reach_mm = 12.7, .regulated_by = "a rule"});
+    add_machine(database, {.slug = "m",
+                           .name = "machine",
+                           .kind = "a kind",
+                           .plug_reach_mm = 12.7,
+                           .regulated_by = "a rule",
+                           .crown_depth_mm = 21.0,
+                           .stop_length_mm = 26.0,
+                           .stop_tip_mm = 9.0,
+                           .stop_tip_limit_MPa = 45.0,
+                           .plug_thread = "M14x1.25",
+                           .head_material = "cast-aluminium"});
     fill(database);
   });
   if (!made) throw std::runtime_error(made.error().message);
@@ -115,6 +128,9 @@ TEST(Entries, ComeOutAsTheyWentIn) {
   EXPECT_EQ(out->grip, in.grip);
   EXPECT_EQ(out->hole_depth, in.hole_depth);
   EXPECT_EQ(out->duty, in.duty);
+  EXPECT_EQ(out->pattern, in.pattern);
+  EXPECT_EQ(out->must_clamp, in.must_clamp);
+  EXPECT_EQ(out->must_clamp_because, in.must_clamp_because);
   EXPECT_EQ(out->running_torque, in.running_torque);
   EXPECT_EQ(out->drive, in.drive);
   EXPECT_EQ(out->on_crank, in.on_crank);
@@ -125,6 +141,12 @@ TEST(Entries, ComeOutAsTheyWentIn) {
   EXPECT_EQ(out->words, in.words);
   EXPECT_EQ(out->machine.plug_reach_mm, 12.7);
   EXPECT_EQ(out->machine.regulated_by, "a rule");
+  EXPECT_EQ(out->machine.crown_depth_mm, 21.0);
+  EXPECT_EQ(out->machine.stop_length_mm, 26.0);
+  EXPECT_EQ(out->machine.stop_tip_mm, 9.0);
+  EXPECT_EQ(out->machine.stop_tip_limit_MPa, 45.0);
+  EXPECT_EQ(out->machine.plug_thread, "M14x1.25");
+  EXPECT_EQ(out->machine.head_material, "cast-aluminium");
 }
 
 TEST(Entries, KeepLocksAndNeighbours) {
@@ -221,7 +243,22 @@ TEST(Figures, ThatAreNotThereCannotBeRevised) {
 
 TEST(Wrenches, ComeOutAsTheyWentIn) {
   const test::Scratch scratch;
-  const WrenchRecord in{"W", "a wrench", 10, 60, "lbf.ft", 0.5, 0.04, "a sheet", "clockwise", "2026-12-31"};
+  const WrenchRecord in{
+      .slug = "W",
+      .name = "a wrench",
+      .low = 10,
+      .high = 60,
+      .unit = "lbf.ft",
+      .step = 0.5,
+      .accuracy_basis = "a sheet",
+      .turns = "clockwise",
+      .due_on = "2026-12-31",
+      .accuracy_class = "a class",
+      .arm_mm = 300.0,
+      .calibrated_on = "2026-01-31",
+      .calibration_months = 12,
+      .calibration_cycles = 5000,
+      .events = {{"2026-02-01", "used", "head nuts", 4}, {"2026-03-01", "drop", "off the bench", {}}}};
   const Workshop workshop = workshop_with(scratch, [&](SQLite::Database& database) { add_wrench(database, in); });
   for (const char* name : {"W", "w", "a wrench", " A Wrench "}) {
     const auto out = find_wrench(workshop, name);
@@ -230,7 +267,67 @@ TEST(Wrenches, ComeOutAsTheyWentIn) {
     EXPECT_EQ(out->step, 0.5);
     EXPECT_EQ(out->turns, "clockwise");
     EXPECT_EQ(out->due_on, "2026-12-31");
+    EXPECT_EQ(out->accuracy_class, "a class");
+    EXPECT_EQ(out->arm_mm, 300.0);
+    EXPECT_EQ(out->calibrated_on, "2026-01-31");
+    EXPECT_EQ(out->calibration_months, 12);
+    EXPECT_EQ(out->calibration_cycles, 5000);
+    ASSERT_THAT(out->events, SizeIs(2));
+    EXPECT_EQ(out->events[0].cycles, 4);
+    EXPECT_EQ(out->events[1].kind, "drop");
+    EXPECT_EQ(out->events[1].words, "off the bench");
   }
+}
+
+TEST(Wrenches, AreRevisedInTheirPlaceAndKeepTheirEvents) {
+  const test::Scratch scratch;
+  const Workshop workshop = workshop_with(scratch, [](SQLite::Database& database) {
+    WrenchRecord wrench{.slug = "W", .name = "a wrench", .low = 10, .high = 60, .accuracy_basis = "x"};
+    add_wrench(database, wrench);
+    wrench.high = 80;
+    wrench.retired_on = "2026-05-01";
+    wrench.retired_because = "worn out";
+    revise_wrench(database, wrench);
+    add_wrench_event(database, "W", {"2026-05-01", "retired", "worn out", {}});
+  });
+  const auto out = find_wrench(workshop, "W");
+  ASSERT_TRUE(out.has_value());
+  EXPECT_EQ(out->high, 80);
+  EXPECT_EQ(out->retired_because, "worn out");
+  ASSERT_THAT(out->events, SizeIs(1));
+  EXPECT_EQ(out->events[0].on_date, "2026-05-01");
+}
+
+TEST(Compounds, ComeOutAsTheyWentInAndAreRevised) {
+  const test::Scratch scratch;
+  const Workshop workshop = workshop_with(scratch, [](SQLite::Database& database) {
+    CompoundRecord compound{.slug = "red-box",
+                            .label = "the bottle in the box",
+                            .grade = "compound-medium",
+                            .batch = "B 7",
+                            .expires_on = "2027-06-30",
+                            .opened_on = "2026-06-30",
+                            .bears_degC = 120.0,
+                            .sheet = "full strength after a day",
+                            .events = {{"2026-06-30", "note", "opened", {}}}};
+    add_compound(database, compound);
+    compound.batch = "B 8";
+    revise_compound(database, compound);
+    add_compound_event(database, "red-box", {"2026-07-01", "revised", "batch: B 7 -> B 8", {}});
+  });
+  for (const char* name : {"RED-BOX", "the bottle in the box"}) {
+    const auto out = find_compound(workshop, name);
+    ASSERT_TRUE(out.has_value()) << name;
+    EXPECT_EQ(out->grade, "compound-medium");
+    EXPECT_EQ(out->batch, "B 8");
+    EXPECT_EQ(out->expires_on, "2027-06-30");
+    EXPECT_EQ(out->opened_on, "2026-06-30");
+    EXPECT_EQ(out->bears_degC, 120.0);
+    EXPECT_EQ(out->sheet, "full strength after a day");
+    ASSERT_THAT(out->events, SizeIs(2));
+    EXPECT_EQ(out->events[1].words, "batch: B 7 -> B 8");
+  }
+  EXPECT_EQ(problem_of(find_compound(workshop, "green")).code, "no-such-compound");
 }
 
 TEST(Wrenches, AreRefusedWithTheList) {

@@ -3,9 +3,11 @@
 
 #include <nlohmann/json.hpp>
 
+#include "cli/json/stack_json.hpp"
 #include "cli/json/tightening_json.hpp"
 #include "cli/json/values_json.hpp"
 #include "core/quantity/unit.hpp"
+#include "core/report/sequence_report.hpp"
 #include "core/thread/designation.hpp"
 #include "core/thread/turning.hpp"
 #include "specdb/question/joint_report.hpp"
@@ -93,7 +95,27 @@ Json figure_json(const specdb::FigureAnswer& answer, const specdb::ThreadEntry& 
           {"source", source_json(figure.source)},
           {"status", figure.status},
           {"unit_fits", unit_fits_json(answer.unit_fits)},
+          {"turned", answer.turned ? added_json(*answer.turned) : Json(nullptr)},
+          {"not_turned_because", answer.not_turned_because.empty() ? Json(nullptr) : Json(answer.not_turned_because)},
           {"clamp", answer.clamp ? clamp_json(*answer.clamp, thread) : Json(nullptr)}};
+}
+
+// Computed, and only where the page does not print one itself.
+Json order_json(const specdb::JointAnswer& answer) {
+  if (!answer.order) return nullptr;
+  return {{"pattern", tightening::pattern_name(answer.order->pattern)},
+          {"positions", report::positions_words(answer.order->pattern)},
+          {"order", answer.order->order},
+          {"basis", "computed"}};
+}
+
+Json slot_hint_json(const specdb::JointAnswer& answer) {
+  if (!answer.slot) return nullptr;
+  const specdb::SlotHint& slot = *answer.slot;
+  const auto newtons = [](quantity::Force force) { return quantity::in_newtons(force); };
+  return {{"angle_deg", quantity::in_degrees(slot.angle)},
+          {"preload_gain_N", slot.gain ? band_json(quantity::map(*slot.gain, newtons)) : Json(nullptr)},
+          {"unknown_because", slot.unknown_because.empty() ? Json(nullptr) : Json(slot.unknown_because)}};
 }
 
 Json beside_json(const specdb::JointAnswer& answer) {
@@ -199,6 +221,8 @@ Json joint_json(const specdb::JointAnswer& answer, bool invented) {
   out.update(figure_json(answer.figure, answer.thread, answer.not_to_be_used_because.empty()));
   out["not_to_be_used_because"] =
       answer.not_to_be_used_because.empty() ? Json(nullptr) : Json(answer.not_to_be_used_because);
+  out["order"] = order_json(answer);
+  out["slot"] = slot_hint_json(answer);
   out["beside"] = beside_json(answer);
   out["superseded"] = superseded_json(joint.superseded);
   out["as_fitted"] = as_fitted_json(answer);

@@ -26,6 +26,7 @@ JointRecord propeller_hub() {
                     .thread = "M8",
                     .strength_class = "8.8",
                     .soft_material = "wood",
+                    .pattern = "circle",
                     .drive = "13 mm hexagon",
                     .words = "airscrew wooden blade rotor",
                     .figure = book("14 N·m", 14.0, "dry", "sheet 3")};

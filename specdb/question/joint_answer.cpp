@@ -44,10 +44,23 @@ Findings findings_of(const FigureAnswer& answer, const tightening::Case& asked, 
   Findings findings;
   // First: what the number does to the bolt is of no interest where it cannot be meant.
   if (!answer.unit_fits.empty()) findings.push_back(unit_slip(answer));
-  if (answer.clamp) findings.insert(findings.end(), answer.clamp->findings.begin(), answer.clamp->findings.end());
+  if (answer.clamp) {
+    const Findings& own = answer.turned ? answer.turned->findings : answer.clamp->findings;
+    findings.insert(findings.end(), own.begin(), own.end());
+  }
   const Findings more = joint::findings_around(around, asked, answer.clamp ? &*answer.clamp : nullptr);
   findings.insert(findings.end(), more.begin(), more.end());
   return findings;
+}
+
+// What the angle adds to the snug load, and the sentence that says so in the place of the general one.
+void add_turn(FigureAnswer& answer, const Result<joint::Stack>& stack) {
+  if (!answer.figure.angle_deg || !answer.clamp || !answer.unit_fits.empty()) return;
+  if (!stack) {
+    answer.not_turned_because = stack.error().message;
+    return;
+  }
+  answer.turned = joint::add_angle(*answer.clamp, quantity::degrees(*answer.figure.angle_deg), *stack);
 }
 
 Result<FigureAnswer> answer_figure(const Catalogue& catalogue, const FigureRecord& figure, const ResolvedCase& resolved,
@@ -194,6 +207,10 @@ Result<JointAnswer> answer_for(const Catalogue& catalogue, const JointRecord& jo
   auto figure = answer_figure(catalogue, joint.figure, *resolved, accuracy);
   if (!figure) return Refusal(figure.error());
   answer.figure = std::move(*figure);
+  const auto stack = stack_of_joint(catalogue, joint, question_of(joint, joint.figure), resolved->asked);
+  add_turn(answer.figure, stack);
+  answer.order = order_of_joint(joint, joint.figure);
+  answer.slot = slot_hint(stack, answer.locks);
   answer.findings = findings_of(answer.figure, resolved->asked, answer.around);
   Findings of_others;
   for (const FigureRecord& record : joint.beside) {
@@ -201,6 +218,7 @@ Result<JointAnswer> answer_for(const Catalogue& catalogue, const JointRecord& jo
     if (!other) return Refusal(other.error());
     auto beside = answer_figure(catalogue, record, *other, accuracy);
     if (!beside) return Refusal(beside.error());
+    add_turn(*beside, stack);
     const Findings found = findings_of(*beside, other->asked, answer.around);
     of_others.insert(of_others.end(), found.begin(), found.end());
     answer.beside.push_back(std::move(*beside));

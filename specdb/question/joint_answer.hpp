@@ -9,6 +9,7 @@
 #include "core/crank/piston_stop.hpp"
 #include "core/finding/finding.hpp"
 #include "core/friction/reduction.hpp"
+#include "core/joint/angle_turn.hpp"
 #include "core/joint/surroundings.hpp"
 #include "core/problem/problem.hpp"
 #include "core/quantity/quantity.hpp"
@@ -18,6 +19,7 @@
 #include "core/tightening/wrench.hpp"
 #include "specdb/catalogue/catalogue.hpp"
 #include "specdb/catalogue/threads.hpp"
+#include "specdb/question/joint_stack.hpp"
 #include "specdb/workshop/records.hpp"
 
 namespace clampwright::specdb {
@@ -37,6 +39,8 @@ struct FigureAnswer {
   std::string surfaces_description;
   std::optional<tightening::ClampAnswer> clamp; // at `set`
   std::vector<tightening::UnitFit> unit_fits;
+  std::optional<joint::AngleAnswer> turned; // what the figure's angle adds, where the stack is on record
+  std::string not_turned_because;           // why that is not known; empty without an angle
 };
 
 struct RivalReduction {
@@ -77,6 +81,8 @@ struct JointAnswer {
   FigureAnswer figure;                // the one in force that was entered first
   std::vector<FigureAnswer> beside;   // others in force
   std::string not_to_be_used_because; // why no wrench can be set by the figure, nor the figure corrected; or empty
+  std::optional<JointOrder> order;    // computed; where the page prints one itself there is none
+  std::optional<SlotHint> slot;       // with a split pin
   std::optional<AsFitted> as_fitted;
   std::optional<WrenchAnswer> wrench;
   finding::Findings findings;

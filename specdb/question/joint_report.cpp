@@ -8,6 +8,8 @@
 #include <fmt/ranges.h>
 
 #include "core/quantity/unit.hpp"
+#include "core/report/sequence_report.hpp"
+#include "core/report/stack_report.hpp"
 #include "core/report/tightening_report.hpp"
 #include "core/report/wording.hpp"
 #include "core/text/plain_text.hpp"
@@ -59,6 +61,16 @@ std::string in_units(quantity::Torque torque, const DisplayUnits& units) {
   return fmt::format("{}", fmt::join(texts, " = "));
 }
 
+// The angle, and what it adds where the record knows the stack.
+std::string angle_words(const FigureAnswer& answer, const DisplayUnits& units) {
+  const std::string angle = fmt::format("then {}°", quantity::write_number(*answer.figure.angle_deg, 4));
+  if (answer.turned)
+    return fmt::format("{}: adds {} on this stack{}", angle, report::load_words(answer.turned->added, units),
+                       answer.turned->beyond_elastic ? " by the elastic line, which may end before" : "");
+  if (answer.not_turned_because.empty()) return angle;
+  return fmt::format("{}; what that adds is not known: {}", angle, answer.not_turned_because);
+}
+
 // The figure in the wanted unit, unless the page prints that unit already.
 void add_torque(Section& section, const FigureAnswer& answer, const DisplayUnits& units, std::string label) {
   const FigureRecord& figure = answer.figure;
@@ -91,8 +103,7 @@ void add_torque(Section& section, const FigureAnswer& answer, const DisplayUnits
   add(quantity::unit_named("lbf.ft"));
   section.rows.push_back({"", fmt::format("= {}", fmt::join(others, " = "))});
   if (figure.reading) section.rows.push_back({"", *figure.reading});
-  if (figure.angle_deg)
-    section.rows.push_back({"", fmt::format("then {}°", quantity::write_number(*figure.angle_deg, 4))});
+  if (figure.angle_deg) section.rows.push_back({"", angle_words(answer, units)});
 }
 
 std::string source_words(const FigureRecord& figure) {
@@ -148,6 +159,18 @@ void add_locks(Section& section, const JointAnswer& answer) {
     section.rows.push_back({i == 0 ? "Lock" : "", note ? fmt::format("{} ({})", answer.locks[i].description, *note)
                                                        : answer.locks[i].description});
   }
+}
+
+// A split pin goes in only where a slot stands before the hole.
+void add_slot(Section& section, const JointAnswer& answer, const DisplayUnits& units) {
+  if (!answer.slot) return;
+  const SlotHint& slot = *answer.slot;
+  section.rows.push_back(
+      {"Slot", fmt::format("the next of six is {}° on and adds {}; start at the low side, never loosen to align, else "
+                           "another washer or nut",
+                           quantity::write_number(quantity::in_degrees(slot.angle), 3),
+                           slot.gain ? report::load_words(*slot.gain, units)
+                                     : fmt::format("what is not known ({})", slot.unknown_because))});
 }
 
 // What heat does to the neighbours, and they to the joint.
@@ -218,8 +241,12 @@ Section glance(const JointAnswer& answer, const DisplayUnits& units) {
   if (joint.holding) section.rows.push_back({"Hold", *joint.holding});
   if (joint.drive) section.rows.push_back({"Drive", *joint.drive});
   add_locks(section, answer);
+  add_slot(section, answer, units);
   add_heat(section, joint);
   if (figure.sequence || joint.quantity > 1) section.rows.push_back({"Sequence", sequence_words(answer, units)});
+  if (answer.order)
+    section.rows.push_back({"", fmt::format("computed order {} ({}, {})", report::order_words(answer.order->order),
+                                            report::positions_words(answer.order->pattern), joint.seen_from)});
   if (figure.recheck.empty()) section.rows.push_back({"Recheck", "none given"});
   for (const RecheckRecord& recheck : figure.recheck)
     section.rows.push_back({&recheck == &figure.recheck.front() ? "Recheck" : "", recheck.words});
@@ -316,6 +343,7 @@ void add_partner_sources(std::vector<Source>& sources, const JointAnswer& answer
   if (answer.around.tapped) std::ranges::for_each(answer.around.tapped->material.sources, add);
   if (answer.around.seat) std::ranges::for_each(answer.around.seat->sources, add);
   if (answer.around.nut) add(answer.around.nut->source);
+  if (answer.figure.turned) std::ranges::for_each(joint::sources_of(answer.figure.turned->stack), add);
   if (!answer.as_fitted) return;
   if (answer.as_fitted->clamp) std::ranges::for_each(answer.as_fitted->clamp->asked.friction_sources, add);
   for (const RivalReduction& rival : answer.as_fitted->rivals)
@@ -335,7 +363,7 @@ report::Document joint_report(const JointAnswer& answer, const DisplayUnits& uni
     add_clamp(document, answer, other, units);
   if (answer.as_fitted) document.sections.push_back(as_fitted_section(answer, units));
   if (answer.figure.clamp) {
-    document.working = answer.figure.clamp->working;
+    document.working = answer.figure.turned ? answer.figure.turned->working : answer.figure.clamp->working;
     document.sources = report::sources_of(*answer.figure.clamp);
   }
   document.working.insert(document.working.end(), answer.around_working.begin(), answer.around_working.end());

@@ -29,12 +29,20 @@ Result<int> bolts_of(const SequenceQuestion& q, const JointAnswer* joint) {
                     "leave out --bolts: the record of the joint has their number", "--bolts");
     return bolts;
   }
+  if (joint != nullptr && joint->joint.quantity < tightening::k_fewest_bolts)
+    return refuse(Trouble::usage, "surplus", fmt::format("{} is one alone: there is no order", joint->joint.slug), {},
+                  "name a joint of several bolts", "--joint");
   if (joint != nullptr) return joint->joint.quantity;
   return refuse(Trouble::usage, "missing", "the number of bolts is missing", {}, k_like, "--bolts");
 }
 
-Result<Pattern> pattern_of(const SequenceQuestion& q) {
+Result<Pattern> pattern_of(const SequenceQuestion& q, const JointAnswer* joint) {
   if (q.pattern) return tightening::read_pattern(*q.pattern);
+  if (joint != nullptr && joint->joint.pattern) return tightening::read_pattern(*joint->joint.pattern);
+  if (joint != nullptr)
+    return refuse(Trouble::usage, "missing",
+                  fmt::format("the record of {} does not say how its bolts lie", joint->joint.slug), {},
+                  "add --pattern circle, row or rows", "--pattern");
   return Pattern::circle;
 }
 
@@ -98,7 +106,7 @@ Result<SequenceReply> answer_sequence(const SequenceQuestion& q, const JointAnsw
   if (const auto undo = check_undo(q); !undo) return Refusal(undo.error());
   const auto bolts = bolts_of(q, joint);
   if (!bolts) return Refusal(bolts.error());
-  const auto pattern = pattern_of(q);
+  const auto pattern = pattern_of(q, joint);
   if (!pattern) return Refusal(pattern.error());
   if (const auto fits = tightening::check_bolts(*pattern, *bolts); !fits) return Refusal(fits.error());
   SequenceReply reply;

@@ -120,11 +120,12 @@ Result<Outcome> SequenceCommand::run(const Context& context) {
       report::sequence_report(reply->sequence, reply->heading, reply->seen_from, reply->page_words, context.units);
   if (invented) out.document.banner = specdb::k_invented;
   out.document.remarks = report::remarks_of(reply->findings, context.units);
+  if (joint) out.document.sources.insert(out.document.sources.begin(), joint->joint.figure.source);
   out.sources = out.document.sources;
   const auto written = [&] {
-    return *format == Format::svg
-               ? report::write_svg(report::sequence_drawing(reply->sequence, reply->heading, reply->seen_from))
-               : report::write_text(out.document, k_file_width);
+    return *format == Format::svg ? report::write_svg(report::sequence_drawing(reply->sequence, reply->heading,
+                                                                               reply->seen_from, out.document.banner))
+                                  : report::write_text(out.document, k_file_width);
   };
   if (output_) {
     const auto done =

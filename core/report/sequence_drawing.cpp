@@ -141,7 +141,8 @@ std::string svg_text(double x, double y, double size, Anchor anchor, bool is_bol
 
 } // namespace
 
-SequenceDrawing sequence_drawing(const Sequence& sequence, std::string_view heading, std::string_view seen_from) {
+SequenceDrawing sequence_drawing(const Sequence& sequence, std::string_view heading, std::string_view seen_from,
+                                 std::string_view banner) {
   SequenceDrawing drawing;
   drawing.title = fmt::format("{}{}: {} order", heading.empty() ? "" : std::string(heading) + ", ",
                               bolts_words(sequence), sequence.undo ? "loosening" : "tightening");
@@ -153,8 +154,9 @@ SequenceDrawing sequence_drawing(const Sequence& sequence, std::string_view head
   drawing.label_size = k_label_size;
   Lines above(drawing, k_margin);
   above.add(drawing.title, k_title_size, true);
+  if (!banner.empty()) above.add(banner, k_text_size, true);
   above.skip(2);
-  Lines below(drawing, add_bolts(drawing, sequence, above.bottom()) + 2);
+  Lines below(drawing, add_bolts(drawing, sequence, above.bottom()) + 5);
   for (DrawnBolt& bolt : drawing.bolts)
     bolt.turn = static_cast<int>(std::ranges::find(sequence.order, bolt.position) - sequence.order.begin()) + 1;
   below.add(notes_of(sequence, seen_from), k_text_size, false);

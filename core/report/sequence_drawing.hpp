@@ -61,9 +61,9 @@ struct SequenceDrawing {
 };
 
 // `heading` stands above it: the joint's name, or "" for none. `seen_from` is from where one looks: "looking at the
-// heads".
+// heads". `banner` is what must not be overlooked, or "".
 [[nodiscard]] SequenceDrawing sequence_drawing(const tightening::Sequence& sequence, std::string_view heading,
-                                               std::string_view seen_from);
+                                               std::string_view seen_from, std::string_view banner = "");
 
 // The drawing as one SVG picture: black on white, nothing fetched, nothing runs, every text escaped.
 [[nodiscard]] std::string write_svg(const SequenceDrawing& drawing);

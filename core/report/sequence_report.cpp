@@ -41,7 +41,7 @@ Section tightening_section(const Sequence& sequence, const quantity::DisplayUnit
   section.rows.push_back({"Last rounds", last_round_words(sequence.pattern)});
   section.rows.push_back({"Why", "a bolt that is tightened unloads its neighbours: only a round in which nothing moves "
                                  "shows that all of them hold"});
-  section.rows.push_back({"Rounds", sequence.passes_because});
+  section.rows.push_back({"How many", sequence.passes_because});
   return section;
 }
 

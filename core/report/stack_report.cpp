@@ -98,7 +98,9 @@ Section turn_section(const AngleAnswer& answer, const DisplayUnits& units) {
   if (answer.snug_load) section.rows.push_back({"after snug", write(*answer.snug_load, units) + ", hangs on friction"});
   section.rows.push_back(
       {fmt::format("{} adds", degrees_words(answer.angle)), write(answer.added, units) + ", hangs on the stack alone"});
-  if (answer.preload) section.rows.push_back({"together", write(*answer.preload, units)});
+  if (answer.preload)
+    section.rows.push_back(
+        {"together", write(*answer.preload, units) + (answer.beyond_elastic ? ", if nothing yielded" : "")});
   if (answer.use_of_proof)
     section.rows.push_back({"  of the proof load", quantity::write_shares(*answer.use_of_proof)});
   if (answer.use_of_yield) section.rows.push_back({"  of yield", quantity::write_shares(*answer.use_of_yield)});
@@ -110,6 +112,16 @@ Section turn_section(const AngleAnswer& answer, const DisplayUnits& units) {
                    load_words(answer.settling_loss, units),
                    write_number(quantity::in_millimetres(answer.settling) * 1000.0, 2))});
   return section;
+}
+
+// What the line gives beyond yield is no clamp load, so it does not stand at the top.
+std::string title_words(const AngleAnswer& answer, const DisplayUnits& units) {
+  if (answer.beyond_elastic) {
+    const auto& use = answer.use_of_yield ? answer.use_of_yield : answer.use_of_proof;
+    return fmt::format("{} {}, so the clamp load is not known", use->likely > 1.0 ? "likely passes" : "may pass",
+                       answer.use_of_yield ? "yield" : "the proof load");
+  }
+  return answer.preload ? "clamps " + load_words(*answer.preload, units) : "adds " + load_words(answer.added, units);
 }
 
 Section before_section() {
@@ -164,12 +176,13 @@ Section window_rows(const SlotAnswer& answer, const DisplayUnits& units) {
                                                      write(answer.next, units), write(answer.asked.high, units))});
   if (answer.preload_at_low)
     section.rows.push_back({"Load at low", write(*answer.preload_at_low, units) + " (low / likely / high)"});
-  if (answer.preload_at_next)
-    section.rows.push_back(
-        {"Load at next", write(*answer.preload_at_next, units) +
-                             (answer.use_of_proof_at_next
-                                  ? ", " + quantity::write_shares(*answer.use_of_proof_at_next) + " of the proof load"
-                                  : "")});
+  if (answer.preload_at_next) {
+    std::string words = write(*answer.preload_at_next, units);
+    if (const auto& use = answer.use_of_proof_at_next)
+      words += fmt::format(", {} of the proof load{}", quantity::write_shares(*use),
+                           use->likely > 1.0 ? "; no such bolt bears that" : "");
+    section.rows.push_back({"Load at next", words});
+  }
   return section;
 }
 
@@ -202,11 +215,9 @@ std::vector<Row> interruption_rows() {
 
 Document angle_report(const AngleAnswer& answer, const DisplayUnits& units) {
   Document document;
-  document.title = fmt::format("{}, {} and then {}: {}", bolt_words(answer.snug.asked),
-                               write(answer.snug.torque, units), degrees_words(answer.angle),
-                               answer.preload ? "clamps " + load_words(*answer.preload, units) +
-                                                    (answer.beyond_elastic ? " by the elastic line" : "")
-                                              : "adds " + load_words(answer.added, units));
+  document.title =
+      fmt::format("{}, {} and then {}: {}", bolt_words(answer.snug.asked), write(answer.snug.torque, units),
+                  degrees_words(answer.angle), title_words(answer, units));
   Section input{"", {}};
   input.rows.push_back({"Surfaces", surfaces_words(answer.snug.asked)});
   input.rows.push_back({"Wrench", fmt::format("± {} ({})", quantity::write_share(answer.snug.accuracy.share),

@@ -177,7 +177,7 @@ std::vector<PassRule> published_passes() {
   return {
       {"where the page gives no order: above 41 N·m round at 70 %, then round again at 100 %; up to that at once",
        {0.7, 1.0},
-       {"TB 9-2320-279-13&P-2, torque limits, item 4", "", "item 4", Known::second_hand}},
+       {"TB 9-2320-279-13&P-2, torque limits", "", "item 4", Known::second_hand}},
       {"pressure flanges: rounds at 20 to 30 %, 50 to 70 % and 100 %, then round the circle until nothing moves, and "
        "again after some hours",
        {0.3, 0.7, 1.0},

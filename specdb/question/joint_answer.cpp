@@ -134,6 +134,9 @@ void judge_as_fitted(JointAnswer& answer) {
   if (const auto& clamp = fitted.clamp ? fitted.clamp : fitted.clamp_at_figure) {
     FigureAnswer corrected = answer.figure;
     corrected.clamp = clamp;
+    // The same turn, on the snug load of what is fitted.
+    if (const auto& turned = corrected.turned)
+      corrected.turned = joint::add_angle(*clamp, turned->angle, joint::Stack(turned->stack));
     corrected.unit_fits.clear(); // the print's sense belongs to the figure's own surfaces
     answer.findings = findings_of(corrected, clamp->asked, answer.around);
     if (!answer.figure.unit_fits.empty()) answer.findings.insert(answer.findings.begin(), unit_slip(answer.figure));

@@ -165,12 +165,12 @@ void add_locks(Section& section, const JointAnswer& answer) {
 void add_slot(Section& section, const JointAnswer& answer, const DisplayUnits& units) {
   if (!answer.slot) return;
   const SlotHint& slot = *answer.slot;
+  const std::string adds = slot.gain ? " and adds " + report::load_words(*slot.gain, units)
+                                     : fmt::format(", and what that adds is not known ({})", slot.unknown_because);
   section.rows.push_back(
-      {"Slot", fmt::format("the next of six is {}° on and adds {}; start at the low side, never loosen to align, else "
-                           "another washer or nut",
-                           quantity::write_number(quantity::in_degrees(slot.angle), 3),
-                           slot.gain ? report::load_words(*slot.gain, units)
-                                     : fmt::format("what is not known ({})", slot.unknown_because))});
+      {"Slot", fmt::format("the next of six is {}° on{}; start at the low side, never loosen to align, else another "
+                           "washer or nut",
+                           quantity::write_number(quantity::in_degrees(slot.angle), 3), adds)});
 }
 
 // What heat does to the neighbours, and they to the joint.

@@ -146,6 +146,11 @@ TEST_F(DemoSequence, TakesWhatTheRecordOfAJointSays) {
   EXPECT_EQ(result["invented"], true);
 }
 
+TEST_F(DemoSequence, SaysOnThePictureTooThatTheDemoIsInvented) {
+  EXPECT_THAT(run_here("sequence --joint pump/head-nuts --format svg").out, HasSubstr("INVENTED"));
+  EXPECT_THAT(run_cli(words_of("sequence --bolts 4 --format svg")).out, Not(HasSubstr("INVENTED")));
+}
+
 TEST_F(DemoSequence, SetsNothingByAFigureThatCannotBeUsed) {
   const auto result = answer("sequence --joint pump/base-nuts")["result"];
   EXPECT_TRUE(result["torque_N_m"].is_null());

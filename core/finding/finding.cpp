@@ -85,6 +85,8 @@ std::string_view code_name(Code code) {
     return "not-a-bolt";
   case Code::angle_final:
     return "angle-final";
+  case Code::derived_torque:
+    return "derived-torque";
   case Code::no_maker_value:
     return "no-maker-value";
   case Code::sources_conflict:

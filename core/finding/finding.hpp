@@ -55,6 +55,7 @@ enum class Code {
   not_a_bolt,
   angle_final,
   no_maker_value,
+  derived_torque,
   sources_conflict,
   value_from_memory,
   measured_only,

@@ -17,6 +17,7 @@
 #include "cli/commands/thread_command.hpp"
 #include "cli/commands/torque_command.hpp"
 #include "cli/commands/vet_command.hpp"
+#include "cli/commands/workup_command.hpp"
 
 namespace clampwright::cli {
 
@@ -35,6 +36,7 @@ std::vector<std::unique_ptr<Command>> make_commands() {
   commands.push_back(std::make_unique<StripCommand>());
   commands.push_back(std::make_unique<ChartCommand>());
   commands.push_back(std::make_unique<SubstituteCommand>());
+  commands.push_back(std::make_unique<WorkupCommand>());
   commands.push_back(std::make_unique<DemoCommand>());
   commands.push_back(std::make_unique<FindCommand>());
   commands.push_back(std::make_unique<ShowCommand>());

@@ -55,6 +55,9 @@ Result<Outcome> ShowCommand::run(const Context& context) {
   if (wrench_) input["wrench"] = *wrench_;
   if (as_fitted_) input["as_fitted"] = *as_fitted_;
   out.input = std::make_shared<Json>(std::move(input));
+  if (!answer->figure.torque)
+    out.hints.push_back(fmt::format("next: `clampwright workup {}` works an estimate up; it takes no maker's place",
+                                    answer->joint.slug));
   if (!workshop->note().empty()) out.hints.push_back(workshop->note());
   return out;
 }

@@ -89,6 +89,8 @@ std::string_view code_name(Code code) {
     return "beyond-elastic";
   case Code::slot_may_miss:
     return "slot-may-miss";
+  case Code::derived_torque:
+    return "derived-torque";
   case Code::no_maker_value:
     return "no-maker-value";
   case Code::sources_conflict:

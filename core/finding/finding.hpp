@@ -57,6 +57,7 @@ enum class Code {
   beyond_elastic,
   slot_may_miss,
   no_maker_value,
+  derived_torque,
   sources_conflict,
   value_from_memory,
   measured_only,

@@ -105,8 +105,10 @@ void add_strip_steps(Working& working, const TappedPart& tapped, const ClampAnsw
       {"m_e", "thread engaged", "as recorded", quantity::in_millimetres(tapped.engagement), "mm", "workshop file"});
   working.push_back({"τ_B", "shear strength of " + tapped.material.description, "table",
                      quantity::in_megapascals(*tapped.material.shear_strength), "MPa", "part_materials"});
+  working.push_back({"C3", "factor for the bending of that thread", "from the strengths of both threads",
+                     tapped.bend_factor, "", "VDI 2230-1 (2003), step R11 (from memory)"});
   working.push_back(
-      {"F_m", "load that strips the thread in the part", "A_s1·m_e·τ_B", quantity::in_newtons(*limit), "N", source});
+      {"F_m", "load that strips the thread in the part", "C3·A_s1·m_e·τ_B", quantity::in_newtons(*limit), "N", source});
 }
 
 void add_seat_steps(Working& working, const strength::PartMaterial& seat, const ClampAnswer& clamp) {
@@ -137,7 +139,8 @@ std::optional<Band<Force>> graver_load(const ClampAnswer& clamp) {
 
 std::optional<Force> strip_load(const TappedPart& tapped) {
   if (!tapped.material.shear_strength) return std::nullopt;
-  return thread::strip_load(tapped.shear_width, tapped.engagement, *tapped.material.shear_strength);
+  return tapped.bend_factor *
+         thread::strip_load(tapped.shear_width, tapped.engagement, *tapped.material.shear_strength);
 }
 
 std::optional<bool> nut_strips_first(const Nut& nut, const strength::Strength& bolt) {

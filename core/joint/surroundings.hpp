@@ -27,6 +27,7 @@ struct TappedPart {
   quantity::Length shear_width;
   quantity::Length crest_min;      // d_min of the bolt, for the working
   quantity::Length part_pitch_max; // D2_max of the part
+  double bend_factor = 1.0;        // Alexander's C3: how far the threads bend out of each other
 };
 
 struct Nut {

@@ -96,6 +96,10 @@ constexpr std::array k_wordings{
             "A {0} is not judged by the proof load of a bolt: its limit is the seat, the thread in the part, or what "
             "it must hold.",
             "ISO 898-1 covers bolts, screws and studs"},
+    Wording{Code::derived_torque,
+            "Worked up, not the maker's: an estimate from what was told, with the spread shown. It is no specification "
+            "and takes the place of none; ask the maker before the joint carries anything that can hurt someone.",
+            "weakest part against what the joint must carry; textbook and VDI 2230-1 limits as shown"},
     Wording{
         Code::no_maker_value,
         "The maker gives no torque here (\"{0}\"). None is filled in: ask the maker, or work one up and mark it so.",

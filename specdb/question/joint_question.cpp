@@ -3,6 +3,7 @@
 
 #include <charconv>
 
+#include "core/joint/strip.hpp"
 #include "core/quantity/read.hpp"
 #include "core/quantity/unit.hpp"
 #include "core/thread/stripping.hpp"
@@ -39,12 +40,19 @@ Result<void> add_tapped(const Catalogue& catalogue, const JointRecord& joint, co
   const auto engagement = quantity::read_length(*joint.engagement);
   if (!engagement) return in_field(engagement.error(), "engagement");
   const thread::Limits& limits = *resolved.thread.limits;
+  joint::StripCase strip;
+  strip.thread = resolved.asked.thread;
+  strip.limits = limits;
+  strip.bolt = resolved.asked.strength;
+  if (strip.bolt.tensile) strip.bolt_shear = find_bolt_shear(catalogue, strip.bolt.class_name);
+  strip.part = *material;
   around.tapped = joint::TappedPart{joint.mating_part.value_or("part"),
                                     *material,
                                     *engagement,
                                     thread::internal_strip_width(resolved.asked.thread, limits),
                                     limits.d_min,
-                                    limits.D2_max};
+                                    limits.D2_max,
+                                    joint::strip(strip).c3};
   return {};
 }
 

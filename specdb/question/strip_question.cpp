@@ -138,9 +138,10 @@ Result<void> add_clamp(StripReply& reply, const tightening::Case& fastener, cons
   around.tapped = joint::TappedPart{"part",
                                     answer.asked.part,
                                     *answer.bearing,
-                                    answer.c3 * answer.part_width,
+                                    answer.part_width,
                                     answer.asked.limits.d_min,
-                                    answer.asked.limits.D2_max};
+                                    answer.asked.limits.D2_max,
+                                    answer.c3};
   finding::Findings findings = joint::findings_around(around, fastener, &*clamp);
   for (const auto* more : {&clamp->findings, &answer.findings})
     for (const finding::Finding& one : *more)

@@ -41,7 +41,8 @@ const std::vector<Folder> k_folders{
     {"tightening", {"text", "problem", "quantity", "source", "working", "thread", "strength", "friction", "finding"}, "brings thread, strength and friction together into answer and findings"},
     {"joint",      {"text", "quantity", "source", "working", "thread", "strength", "friction", "crank", "finding", "tightening"}, "what a tightened bolt works in: thread in the part, nut, seat, heat, drive"},
     {"substitute", {"text", "problem", "quantity", "source", "thread", "strength", "finding", "tightening", "joint"}, "may another fastener go in: compares every property, and the joint as it would be tightened"},
-    {"report",     {"text", "problem", "quantity", "source", "working", "thread", "strength", "friction", "crank", "finding", "tightening", "joint", "substitute"}, "puts any answer into words"},
+    {"workup",     {"quantity", "working", "strength", "finding", "tightening", "joint"}, "a torque where the maker gives none: the weakest part against what the joint must carry"},
+    {"report",     {"text", "problem", "quantity", "source", "working", "thread", "strength", "friction", "crank", "finding", "tightening", "joint", "substitute", "workup"}, "puts any answer into words"},
 };
 // clang-format on
 

@@ -64,7 +64,7 @@ TEST(WorkingAround, TakesNoSymbolBeforeItsValue) {
     const Working working = whole(c);
     EXPECT_EQ(test::used_too_early(working), "");
     EXPECT_EQ(test::given_twice(working), "");
-    for (const char* symbol : {"P", "α", "d_min", "D2_max", "A_s1", "m_e", "τ_B"})
+    for (const char* symbol : {"P", "α", "d_min", "D2_max", "A_s1", "m_e", "τ_B", "C3"})
       EXPECT_TRUE(test::is_taken_after_its_value(working, symbol)) << symbol;
   }
 }

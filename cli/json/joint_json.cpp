@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/json/stack_json.hpp"
+#include "cli/json/locking_json.hpp"
 #include "cli/json/tightening_json.hpp"
 #include "cli/json/values_json.hpp"
 #include "core/quantity/unit.hpp"
@@ -79,6 +80,16 @@ Json neighbours_json(const std::vector<specdb::NeighbourRecord>& neighbours) {
   return list;
 }
 
+Json running_json(const std::vector<locking::RuleAnswer>& rules) {
+  Json list = Json::array();
+  for (const locking::RuleAnswer& one : rules)
+    list.push_back({{"rule", one.rule.name},
+                    {"adds", one.adds},
+                    {"set_torque_N_m", quantity::in_newton_metres(one.set)},
+                    {"source", source_json(one.rule.source)}});
+  return list;
+}
+
 // Everything that belongs to the figure rather than to the joint.
 Json figure_json(const specdb::FigureAnswer& answer, const specdb::ThreadEntry& thread, bool usable) {
   const specdb::FigureRecord& figure = answer.figure;
@@ -139,12 +150,6 @@ Json superseded_json(const std::vector<specdb::FigureRecord>& figures) {
 Json as_fitted_json(const specdb::JointAnswer& answer) {
   if (!answer.as_fitted) return nullptr;
   const specdb::AsFitted& fitted = *answer.as_fitted;
-  Json rivals = Json::array();
-  for (const specdb::RivalReduction& rival : fitted.rivals)
-    rivals.push_back({{"rule", rival.published.rule},
-                      {"factor", rival.published.factor},
-                      {"torque_N_m", quantity::in_newton_metres(rival.torque)},
-                      {"source", source_json(rival.published.source)}});
   const auto clamp = [&](const std::optional<tightening::ClampAnswer>& at) {
     return at ? clamp_json(*at, answer.thread) : Json(nullptr);
   };
@@ -155,7 +160,7 @@ Json as_fitted_json(const specdb::JointAnswer& answer) {
           {"passes_N_m", passes_json(fitted.passes)},
           {"no_correction_because",
            fitted.no_correction_because.empty() ? Json(nullptr) : Json(fitted.no_correction_because)},
-          {"published", std::move(rivals)},
+          {"published", published_json(fitted.rivals)},
           {"clamp_at_figure", clamp(fitted.clamp_at_figure)},
           {"clamp", clamp(fitted.clamp)}};
 }
@@ -217,6 +222,10 @@ Json joint_json(const specdb::JointAnswer& answer, bool invented) {
            {"seen_from", joint.seen_from},
            {"holding", text_or_null(joint.holding)},
            {"lock", answer.locks.empty() ? Json("none") : lock_json(answer.locks)},
+           {"off_first", answer.lock_advice.undo},
+           {"check_lock", answer.lock_advice.check},
+           {"cure", answer.lock_advice.cure.empty() ? Json(nullptr) : Json(answer.lock_advice.cure)},
+           {"running_rules", running_json(answer.running)},
            {"neighbours", neighbours_json(joint.neighbours)}};
   out.update(figure_json(answer.figure, answer.thread, answer.not_to_be_used_because.empty()));
   out["not_to_be_used_because"] =

@@ -75,6 +75,20 @@ std::string_view code_name(Code code) {
     return "running-torque-added";
   case Code::running_torque_missing:
     return "running-torque-missing";
+  case Code::no_compound_here:
+    return "no-compound-here";
+  case Code::primer_needed:
+    return "primer-needed";
+  case Code::cure_by_heat_only:
+    return "cure-by-heat-only";
+  case Code::cure_not_known:
+    return "cure-not-known";
+  case Code::breakaway_not_known:
+    return "breakaway-not-known";
+  case Code::running_torque_low:
+    return "running-torque-low";
+  case Code::compound_expired:
+    return "compound-expired";
   case Code::mass_as_force:
     return "mass-as-force";
   case Code::single_use:

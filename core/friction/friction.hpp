@@ -73,6 +73,10 @@ struct Lock {
   bool single_use = false;
   std::optional<quantity::Temperature> heat_limit = std::nullopt; // up to which it holds in service
   std::string heat_limit_basis = {};                              // where that stands: title, place
+  std::optional<quantity::Temperature> parts_from = std::nullopt; // heat that softens a cured compound
+  std::optional<quantity::Temperature> parts_to = std::nullopt;
+  std::string note = {};
+  std::vector<Source> sources = {};
 };
 
 } // namespace clampwright::friction

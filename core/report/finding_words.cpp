@@ -83,6 +83,28 @@ constexpr std::array k_wordings{
         "A {0} drags before anything is clamped, and its running torque was not given: the clamp load is lower than "
         "shown. Measure it on the free nut; clamp takes it with --running-torque.",
         "ISO 2320: prevailing torque; AC 43.13-1B, para 7-40"},
+    Wording{Code::no_compound_here, "No locking compound on {0}: {1}.",
+            "TM 10-3930-643-20, para 2-12; plastic from memory"},
+    Wording{
+        Code::primer_needed,
+        "A primer is wanted because of {0}: without it the compound may cure late or too weak to hold. Which primer, "
+        "and how long, the sheet of the compound says.",
+        "TM 5-3820-256-24-5, introduction (cold); Hunter and Hess 2012 (stainless, plated)"},
+    Wording{Code::cure_by_heat_only, "At {0} it cures by heat alone, with primer or without: warm the part.",
+            "TM 5-3820-256-24-5, introduction"},
+    Wording{Code::cure_not_known,
+            "How long it takes here was not found in any public text. Do not run the joint on a guess: the sheet of "
+            "the compound has the time.",
+            "published are times for active surfaces at 10 °C and above, and heat cures"},
+    Wording{Code::breakaway_not_known,
+            "What breaks a cured thread loose is not known by grade: it grows with thread area times radius, and low, "
+            "medium and high are no test values. The sheet of the compound has it for one test nut.",
+            "ASTM D5363 classifies and is not for design; ISO 10964 tests nuts that press on nothing"},
+    Wording{Code::compound_expired, "\"{0}\" expired on {1}: what it still holds is not known. Take a fresh one.",
+            "the date on its label, as recorded"},
+    Wording{Code::running_torque_low,
+            "{0} is less than a used locking nut or insert must still drag by {1}: it is scrap by that.",
+            "the tables named, side by side"},
     Wording{Code::mass_as_force,
             "A unit of mass stands in the torque; it was read as the force of that mass (1 kg: 9.80665 N; 1 lb: "
             "4.44822 N).",
@@ -268,11 +290,12 @@ std::string surfaces_words(std::string_view stated, std::string_view fitted) {
 // Facts: stated, fitted, printed torque, likely and greatest load at it; the corrected torque where one can be given.
 std::string surfaces_differ_text(const std::vector<std::string>& facts) {
   std::string text = surfaces_words(facts[0], facts[1]);
-  if (facts.size() > 3) text += fmt::format("{} would clamp likely {}, at the most {}. ", facts[2], facts[3], facts[4]);
-  text += facts.size() > 5 ? fmt::format("By nut factor {} clamps about the same; the maker's word for these "
-                                         "surfaces ranks above it.",
-                                         facts.back())
-                           : "No correction can be given.";
+  if (facts.size() > 4) text += fmt::format("{} would clamp likely {}, at the most {}. ", facts[2], facts[3], facts[4]);
+  text += facts.size() > 5 || facts.size() == 4
+              ? fmt::format("By nut factor {} clamps about the same; the maker's word for these "
+                            "surfaces ranks above it.",
+                            facts.back())
+              : "No correction can be given.";
   return text;
 }
 
@@ -379,6 +402,9 @@ std::string finding_text(const Finding& finding, const DisplayUnits& units) {
     return sources_conflict_text(facts);
   case Code::single_use:
     return single_use_text(facts[0]);
+  case Code::lock_conflict: // of any two locks, with the reason
+    if (facts.size() == 3) return fmt::format("Not together: {} and {}: {}.", facts[0], facts[1], facts[2]);
+    break;
   case Code::strip_governs:
     if (std::holds_alternative<quantity::Length>(finding.facts.back()))
       return strip_governs_text(facts, measurable(finding.facts.back(), units));

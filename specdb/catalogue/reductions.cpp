@@ -21,4 +21,17 @@ std::vector<friction::Reduction> reductions_between(const Catalogue& catalogue, 
   });
 }
 
+std::vector<friction::Reduction> reductions_for_part(const Catalogue& catalogue, std::string_view family) {
+  return translated([&] {
+    Query row(catalogue.connection(),
+              "SELECT r.rule, r.factor, s.title, s.edition, r.\"where\", r.known FROM part_reductions r JOIN sources s "
+              "ON s.id = r.source WHERE instr(' ' || r.families || ' ', ' ' || ? || ' ') > 0 ORDER BY r.rowid",
+              family);
+    std::vector<friction::Reduction> out;
+    while (row.next())
+      out.push_back({row.text(0), row.real(1), row.source(2)});
+    return out;
+  });
+}
+
 } // namespace clampwright::specdb

@@ -80,15 +80,25 @@ Result<friction::Lock> find_lock(const Catalogue& catalogue, std::string_view na
   const std::string key = name_key(name);
   return translated([&]() -> Result<friction::Lock> {
     Query row(catalogue.connection(),
-              "SELECT l.name, l.description, l.family, l.single_use, l.heat_limit_degC, s.title, l.heat_limit_where "
-              "FROM locks l "
-              "LEFT JOIN sources s ON s.id = l.heat_limit_source WHERE l.name = ?",
+              "SELECT l.name, l.description, l.family, l.single_use, l.heat_limit_degC, h.title, l.heat_limit_where, "
+              "l.parts_from_degC, l.parts_to_degC, coalesce(l.note, ''), s.title, s.edition, l.\"where\", l.known, "
+              "h.title, h.edition, l.heat_limit_where, l.heat_limit_known, p.title, p.edition, l.parts_where, "
+              "l.parts_known FROM locks l JOIN sources s ON s.id = l.source LEFT JOIN sources h ON h.id = "
+              "l.heat_limit_source LEFT JOIN sources p ON p.id = l.parts_source WHERE l.name = ?",
               std::string_view(key));
     if (!row.next()) return no_such_name("lock", name, lock_names(catalogue));
-    friction::Lock out{row.text(0), row.text(1), family_named(row.text(2)), row.integer(3) == 1, {}, {}};
+    friction::Lock out{row.text(0), row.text(1), family_named(row.text(2)), row.integer(3) == 1};
+    out.note = row.text(9);
+    out.sources.push_back(row.source(10));
     if (const auto limit = row.maybe_real(4)) {
       out.heat_limit = quantity::degrees_celsius(*limit);
       out.heat_limit_basis = fmt::format("{}, {}", row.text(5), row.text(6));
+      out.sources.push_back(row.source(14));
+    }
+    if (const auto from = row.maybe_real(7)) {
+      out.parts_from = quantity::degrees_celsius(*from);
+      out.parts_to = quantity::degrees_celsius(row.real(8));
+      out.sources.push_back(row.source(18));
     }
     return out;
   });

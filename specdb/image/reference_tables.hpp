@@ -162,14 +162,19 @@ inline constexpr std::array k_reference_tables{
                    "why no class equals a grade"},
     ReferenceTable{"running_torques", R"(CREATE TABLE running_torques (
       kind TEXT NOT NULL CHECK (kind IN ('least running torque','least breakaway torque','greatest first-on torque',
-                                         'least first-off torque','least fifth-off torque')),
+                                         'least first-off torque','least fifth-off torque',
+                                         'greatest running torque')),
       nut TEXT NOT NULL, size TEXT NOT NULL, thread TEXT REFERENCES threads(designation),
       torque REAL CHECK (torque > 0), unit TEXT NOT NULL CHECK (unit IN ('N·m','lbf·in')),
       also REAL CHECK (also > 0), also_unit TEXT CHECK (also_unit IN ('N·m','lbf·in')),
       source TEXT NOT NULL REFERENCES sources(id), "where" TEXT, known TEXT NOT NULL, note TEXT,
       UNIQUE (kind, nut, size, source), CHECK ((also IS NULL) = (also_unit IS NULL)),
       CHECK (torque IS NOT NULL OR note IS NOT NULL)) STRICT)",
-                   "running torques of locking nuts, every edition side by side"},
+                   "running torques of locking nuts and inserts, every edition side by side"},
+    ReferenceTable{"running_rules", R"(CREATE TABLE running_rules (
+      name TEXT PRIMARY KEY, from_share REAL CHECK (from_share BETWEEN 0 AND 1), words TEXT NOT NULL,
+      source TEXT NOT NULL REFERENCES sources(id), "where" TEXT, known TEXT NOT NULL, note TEXT) STRICT)",
+                   "rules for adding the running torque of a locking nut to a printed torque"},
     ReferenceTable{"friction_pairs", R"(CREATE TABLE friction_pairs (
       use TEXT NOT NULL CHECK (use IN ('thread and face','joint faces')), one TEXT NOT NULL, other TEXT,
       lubrication TEXT NOT NULL, model TEXT NOT NULL CHECK (model IN ('mu','k','torque factor')),
@@ -193,10 +198,15 @@ inline constexpr std::array k_reference_tables{
                    "friction and nut factor by surfaces: what was published, source by source"},
     ReferenceTable{"surface_reductions", R"(CREATE TABLE surface_reductions (
       from_surfaces TEXT NOT NULL REFERENCES surfaces(name), to_surfaces TEXT NOT NULL REFERENCES surfaces(name),
-      factor REAL NOT NULL CHECK (factor > 0 AND factor < 1), rule TEXT NOT NULL,
+      factor REAL NOT NULL CHECK (factor BETWEEN 0.3 AND 2), rule TEXT NOT NULL,
       source TEXT NOT NULL REFERENCES sources(id), "where" TEXT, known TEXT NOT NULL, note TEXT,
       CHECK (from_surfaces <> to_surfaces)) STRICT)",
-                   "rules that lower a torque from one state of surfaces to another"},
+                   "published rules for a torque on other surfaces than it is for"},
+    ReferenceTable{"part_reductions", R"(CREATE TABLE part_reductions (
+      families TEXT NOT NULL, factor REAL NOT NULL CHECK (factor > 0 AND factor < 1), rule TEXT NOT NULL,
+      source TEXT NOT NULL REFERENCES sources(id), "where" TEXT, known TEXT NOT NULL, note TEXT,
+      UNIQUE (families, source)) STRICT)",
+                   "published rules that lower a torque for the material of the part"},
     ReferenceTable{"faces", R"(CREATE TABLE faces (
       name TEXT NOT NULL, part TEXT NOT NULL CHECK (part IN ('head','nut')),
       form TEXT NOT NULL CHECK (form IN ('metric','unified','whitworth')), size TEXT NOT NULL,
@@ -219,8 +229,35 @@ inline constexpr std::array k_reference_tables{
       single_use INTEGER NOT NULL CHECK (single_use IN (0,1)),
       heat_limit_degC REAL CHECK (heat_limit_degC BETWEEN 0 AND 1000), heat_limit_source TEXT REFERENCES sources(id),
       heat_limit_where TEXT, heat_limit_known TEXT,
+      parts_from_degC REAL CHECK (parts_from_degC BETWEEN 0 AND 1000), parts_to_degC REAL,
+      parts_source TEXT REFERENCES sources(id), parts_where TEXT, parts_known TEXT,
+      source TEXT NOT NULL REFERENCES sources(id), "where" TEXT, known TEXT NOT NULL, note TEXT,
+      CHECK (parts_from_degC < parts_to_degC)) STRICT)",
+                   "ways of locking: single use or not, heat limit, heat that parts a compound"},
+    ReferenceTable{
+        "lock_rules", R"(CREATE TABLE lock_rules (
+      lock TEXT NOT NULL, topic TEXT NOT NULL CHECK (topic IN ('about','fit','never','heat','undo','check','renew','bears')),
+      rule TEXT NOT NULL, source TEXT NOT NULL REFERENCES sources(id), "where" TEXT, known TEXT NOT NULL, note TEXT,
+      UNIQUE (lock, topic, rule)) STRICT)",
+        "how each lock is fitted, undone, checked and renewed; compound and locking-nut stand for all of them"},
+    ReferenceTable{"lock_pairs", R"(CREATE TABLE lock_pairs (
+      one TEXT NOT NULL, other TEXT NOT NULL, verdict TEXT NOT NULL CHECK (verdict IN ('ok','mind','no')), why TEXT NOT NULL,
+      source TEXT NOT NULL REFERENCES sources(id), "where" TEXT, known TEXT NOT NULL, note TEXT,
+      UNIQUE (one, other)) STRICT)",
+                   "which locks go together; compound and locking-nut stand for all of them"},
+    ReferenceTable{"cure_surfaces", R"(CREATE TABLE cure_surfaces (
+      name TEXT PRIMARY KEY, description TEXT NOT NULL,
+      activity TEXT NOT NULL CHECK (activity IN ('active','inactive','not-known','never')),
       source TEXT NOT NULL REFERENCES sources(id), "where" TEXT, known TEXT NOT NULL, note TEXT) STRICT)",
-                   "ways of locking: single use or not, heat limit"},
+                   "on which surfaces locking compound cures by itself"},
+    ReferenceTable{"cure_times", R"(CREATE TABLE cure_times (
+      what TEXT NOT NULL CHECK (what IN ('setting','full strength','primer','heat only','heat cure')),
+      surface TEXT NOT NULL CHECK (surface IN ('active','any')),
+      from_degC REAL, to_degC REAL, least_min REAL CHECK (least_min > 0), most_min REAL CHECK (most_min > 0),
+      words TEXT NOT NULL, source TEXT NOT NULL REFERENCES sources(id), "where" TEXT, known TEXT NOT NULL, note TEXT,
+      CHECK (from_degC < to_degC), CHECK (least_min < most_min),
+      CHECK (from_degC IS NOT NULL OR to_degC IS NOT NULL)) STRICT)",
+                   "how long locking compound cures, by temperature"},
     ReferenceTable{"heads", R"(CREATE TABLE heads (
       standard TEXT NOT NULL, kind TEXT NOT NULL,
       form TEXT NOT NULL CHECK (form IN ('metric','unified','whitworth')), size TEXT NOT NULL,

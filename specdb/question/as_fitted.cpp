@@ -3,8 +3,6 @@
 
 #include <algorithm>
 
-#include <fmt/format.h>
-
 #include "core/tightening/clamp.hpp"
 #include "specdb/catalogue/reductions.hpp"
 #include "specdb/catalogue/surfaces.hpp"
@@ -14,54 +12,24 @@ namespace clampwright::specdb {
 
 namespace {
 
-constexpr std::string_view k_not_stated = "not-stated";
-
-bool is_for_stainless(const friction::Surfaces& surfaces) { return surfaces.name.starts_with("stainless"); }
-
 // What the figure itself is in the way of.
-std::string obstacle_of_figure(const FigureAnswer& figure, const friction::Surfaces& fitted) {
-  if (figure.figure.surfaces == k_not_stated) return "nobody said which surfaces the figure is for";
-  if (fitted.name == k_not_stated) return "what is fitted is not stated";
+std::string obstacle_of_figure(const FigureAnswer& figure) {
   if (figure.figure.angle_deg) return "the angle that follows makes the clamp load, whatever the surfaces";
   if (figure.figure.friction) return "the figure names its own friction";
   return {};
 }
 
-// Surfaces that this fastener cannot have, or must not be tightened on.
-std::string obstacle_of_surfaces(const tightening::Case& asked, const friction::Surfaces& fitted) {
-  if (fitted.name == "stainless-dry") return "stainless steel seizes dry: lubricate it";
-  return why_not_these_surfaces(asked, fitted);
-}
-
-// Where the joint lives by dry surfaces, nothing slippery is reckoned with; where something soft sets the limit, no
-// torque is raised.
-std::string obstacle_of_joint(const JointRecord& joint, const tightening::Case& asked, const friction::Surfaces& fitted,
-                              double factor) {
-  if (factor < 1.0) return why_nothing_slippery(joint, asked, fitted);
-  if (factor > 1.0 && !asked.soft_part.empty())
-    return fmt::format("the {} sets the limit: never above the figure", asked.soft_part);
-  return {};
-}
-
 } // namespace
 
-std::string why_not_these_surfaces(const tightening::Case& asked, const friction::Surfaces& fitted) {
-  const bool known = asked.strength.class_name != "unknown";
-  if (known && !asked.strength.stainless && is_for_stainless(fitted))
-    return "these surfaces are those of stainless fasteners";
-  if (asked.strength.stainless && fitted.electroplated) return "a stainless fastener is not zinc-plated";
-  return {};
-}
-
-std::string why_nothing_slippery(const JointRecord& joint, const tightening::Case& asked,
-                                 const friction::Surfaces& fitted) {
-  if (fitted.wet_compound) return {};
-  if (joint.taper) return "the taper holds by friction alone: keep it clean and dry, as the figure wants it";
-  if (asked.kind == tightening::JointKind::plug)
-    return "plugs are tightened dry: their makers advise against lubricant";
-  if (std::ranges::find(asked.locks, friction::LockFamily::compound, &friction::Lock::family) != asked.locks.end())
-    return "locking compound holds on clean, degreased threads only";
-  return {};
+locking::RefitPlace place_of(const JointRecord& joint, const tightening::Case& asked) {
+  locking::RefitPlace place;
+  if (asked.strength.class_name != "unknown") place.stainless = asked.strength.stainless;
+  place.taper = joint.taper.has_value();
+  place.plug = asked.kind == tightening::JointKind::plug;
+  place.compound =
+      std::ranges::find(asked.locks, friction::LockFamily::compound, &friction::Lock::family) != asked.locks.end();
+  place.soft_part = asked.soft_part;
+  return place;
 }
 
 Result<AsFitted> as_fitted(const Catalogue& catalogue, const JointRecord& joint, const FigureAnswer& figure,
@@ -90,16 +58,15 @@ Result<AsFitted> as_fitted(const Catalogue& catalogue, const JointRecord& joint,
   if (!at_figure) return Refusal(at_figure.error());
   out.clamp_at_figure = std::move(*at_figure);
 
-  const double factor = fitted->k.likely.value() / stated->k.likely.value();
-  for (std::string obstacle :
-       {unusable_because, obstacle_of_figure(figure, *fitted), obstacle_of_surfaces(resolved->asked, *fitted),
-        obstacle_of_joint(joint, resolved->asked, *fitted, factor)})
+  const double factor = locking::ratio_of(stated->k, fitted->k).likely;
+  for (std::string obstacle : {unusable_because, obstacle_of_figure(figure),
+                               locking::why_not_corrected(place_of(joint, resolved->asked), *stated, *fitted)})
     if (!obstacle.empty()) {
       out.no_correction_because = std::move(obstacle);
       return out;
     }
   const quantity::Torque running = resolved->asked.running_torque.value_or(quantity::Torque{});
-  const auto corrected = [&](double share) { return running + share * (*figure.set - running); };
+  const auto corrected = [&](double share) { return locking::refitted(*figure.set, running, share); };
   out.factor = factor;
   out.torque = corrected(factor);
   for (const quantity::Torque& pass : figure.passes)

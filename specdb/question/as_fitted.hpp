@@ -4,6 +4,7 @@
 #include <optional>
 #include <string>
 
+#include "core/locking/refit.hpp"
 #include "core/problem/problem.hpp"
 #include "specdb/question/joint_answer.hpp"
 
@@ -21,13 +22,7 @@ namespace clampwright::specdb {
                                          const std::optional<tightening::WrenchAccuracy>& accuracy,
                                          const std::string& unusable_because);
 
-// Why a fastener cannot have these surfaces: those of stainless steel on plain steel, zinc on stainless. Empty where it
-// can.
-[[nodiscard]] std::string why_not_these_surfaces(const tightening::Case& asked, const friction::Surfaces& fitted);
-
-// Why nothing slippery may come into this joint: it lives by dry surfaces. Empty where it may, and for surfaces that
-// hold a wet compound, which is not a lubricant.
-[[nodiscard]] std::string why_nothing_slippery(const JointRecord& joint, const tightening::Case& asked,
-                                               const friction::Surfaces& fitted);
+// What of the joint decides whether its torque may be corrected.
+[[nodiscard]] locking::RefitPlace place_of(const JointRecord& joint, const tightening::Case& asked);
 
 } // namespace clampwright::specdb

@@ -7,6 +7,7 @@
 
 #include "core/quantity/unit.hpp"
 #include "core/tightening/clamp.hpp"
+#include "specdb/catalogue/locking.hpp"
 #include "specdb/catalogue/surfaces.hpp"
 #include "specdb/question/as_fitted.hpp"
 #include "specdb/question/case_question.hpp"
@@ -206,6 +207,7 @@ Result<JointAnswer> answer_for(const Catalogue& catalogue, const JointRecord& jo
   answer.tighten = thread::turn_to_tighten(resolved->asked.thread.hand);
   answer.undo = thread::turn_to_undo(resolved->asked.thread.hand);
   answer.locks = resolved->asked.locks;
+  answer.lock_advice = lock_advice(catalogue, answer.locks, joint.neighbours);
   answer.around = std::move(*around);
   auto figure = answer_figure(catalogue, joint.figure, *resolved, accuracy);
   if (!figure) return Refusal(figure.error());
@@ -214,6 +216,9 @@ Result<JointAnswer> answer_for(const Catalogue& catalogue, const JointRecord& jo
   add_turn(answer.figure, stack);
   answer.order = order_of_joint(joint, joint.figure);
   answer.slot = slot_hint(stack, answer.locks);
+  if (answer.figure.torque && resolved->asked.running_torque && !joint.figure.running_torque_rule)
+    answer.running =
+        locking::add_running(*answer.figure.torque, *resolved->asked.running_torque, running_rules(catalogue));
   answer.findings = findings_of(answer.figure, resolved->asked, answer.around);
   Findings of_others;
   for (const FigureRecord& record : joint.beside) {

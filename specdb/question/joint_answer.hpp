@@ -11,6 +11,7 @@
 #include "core/friction/reduction.hpp"
 #include "core/joint/angle_turn.hpp"
 #include "core/joint/surroundings.hpp"
+#include "core/locking/running.hpp"
 #include "core/problem/problem.hpp"
 #include "core/quantity/quantity.hpp"
 #include "core/thread/turning.hpp"
@@ -20,6 +21,7 @@
 #include "specdb/catalogue/catalogue.hpp"
 #include "specdb/catalogue/threads.hpp"
 #include "specdb/question/joint_stack.hpp"
+#include "specdb/question/lock_advice.hpp"
 #include "specdb/workshop/records.hpp"
 
 namespace clampwright::specdb {
@@ -77,6 +79,9 @@ struct JointAnswer {
   thread::Turn tighten = thread::Turn::clockwise;
   thread::Turn undo = thread::Turn::anticlockwise;
   std::vector<friction::Lock> locks;
+  LockAdvice lock_advice;
+  // Where a locking nut's running torque is known and the page does not say whether it counts: both rules.
+  std::vector<locking::RuleAnswer> running;
   joint::Surroundings around;
   FigureAnswer figure;                // the one in force that was entered first
   std::vector<FigureAnswer> beside;   // others in force

@@ -14,6 +14,7 @@
 #include "core/report/wording.hpp"
 #include "core/text/plain_text.hpp"
 #include "core/thread/designation.hpp"
+#include "specdb/question/short_source.hpp"
 
 namespace clampwright::specdb {
 
@@ -159,6 +160,19 @@ void add_locks(Section& section, const JointAnswer& answer) {
     section.rows.push_back({i == 0 ? "Lock" : "", note ? fmt::format("{} ({})", answer.locks[i].description, *note)
                                                        : answer.locks[i].description});
   }
+  for (const std::string& line : answer.lock_advice.undo)
+    section.rows.push_back({&line == &answer.lock_advice.undo.front() ? "Off first" : "", line});
+  if (!answer.lock_advice.cure.empty()) section.rows.push_back({"Cure", answer.lock_advice.cure});
+  for (const std::string& line : answer.lock_advice.check)
+    section.rows.push_back({&line == &answer.lock_advice.check.front() ? "Check" : "", line});
+}
+
+// The page does not say whether the running torque counts, and two rules are in print.
+void add_running(Section& section, const JointAnswer& answer, const DisplayUnits& units) {
+  for (const locking::RuleAnswer& one : answer.running)
+    section.rows.push_back({&one == &answer.running.front() ? "Running" : "",
+                            fmt::format("{} would be set where it is {} ({})", quantity::write(one.set, units),
+                                        one.rule.words, short_source(one.rule.source))});
 }
 
 // A split pin goes in only where a slot stands before the hole.
@@ -242,6 +256,7 @@ Section glance(const JointAnswer& answer, const DisplayUnits& units) {
   if (joint.drive) section.rows.push_back({"Drive", *joint.drive});
   add_locks(section, answer);
   add_slot(section, answer, units);
+  add_running(section, answer, units);
   add_heat(section, joint);
   if (figure.sequence || joint.quantity > 1) section.rows.push_back({"Sequence", sequence_words(answer, units)});
   if (answer.order)

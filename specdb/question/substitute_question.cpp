@@ -336,10 +336,11 @@ Result<SubstituteAnswer> answer_for(const Catalogue& catalogue, const Substitute
   const std::string comes = stated(out.question.offered);
   if (const auto fitted = maybe_surfaces(catalogue, comes)) {
     std::string& because = out.question.place.finish_forbidden;
-    because = why_not_these_surfaces(out.question.offered.as, *fitted);
+    const auto place = place_of(q.joint ? *q.joint : JointRecord(), out.question.offered.as);
+    because = locking::why_not_these_surfaces(place, *fitted);
     const auto before = maybe_surfaces(catalogue, was);
     if (because.empty() && q.joint && before && fitted->k.likely < before->k.likely)
-      because = why_nothing_slippery(*q.joint, out.question.offered.as, *fitted);
+      because = locking::why_nothing_slippery(place, *fitted);
     if (before) out.published = reductions_between(catalogue, was, comes);
   }
   auto answer = substitute::may_replace(out.question);

@@ -119,6 +119,7 @@ const std::vector<Backed> k_backed{
     {"bolt_loads", "ultimate_load_N", {"ultimate_known"}},
     {"heads", "face_diameter", {"face_known"}},
     {"locks", "heat_limit_degC", {"heat_limit_source", "heat_limit_known"}},
+    {"locks", "parts_from_degC", {"parts_to_degC", "parts_source", "parts_known"}},
     {"nuts", "face_diameter", {"face_known"}},
     {"nut_proof_stress", "hardness_scale", {"hardness_known"}},
     {"part_materials", "shear_MPa", {"shear_source", "shear_known"}},

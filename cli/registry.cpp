@@ -14,6 +14,8 @@
 #include "cli/commands/thread_command.hpp"
 #include "cli/commands/torque_command.hpp"
 #include "cli/commands/vet_command.hpp"
+#include "cli/commands/wrench_register_commands.hpp"
+#include "cli/commands/wrench_set_command.hpp"
 
 namespace clampwright::cli {
 
@@ -27,12 +29,18 @@ std::vector<std::unique_ptr<Command>> make_commands() {
   commands.push_back(std::make_unique<ClampCommand>());
   commands.push_back(std::make_unique<TorqueCommand>());
   commands.push_back(std::make_unique<StripCommand>());
+  commands.push_back(std::make_unique<WrenchSetCommand>());
   commands.push_back(std::make_unique<ChartCommand>());
   commands.push_back(std::make_unique<SubstituteCommand>());
   commands.push_back(std::make_unique<DemoCommand>());
   commands.push_back(std::make_unique<FindCommand>());
   commands.push_back(std::make_unique<ShowCommand>());
   commands.push_back(std::make_unique<VetCommand>());
+  commands.push_back(std::make_unique<WrenchAddCommand>());
+  commands.push_back(std::make_unique<WrenchListCommand>());
+  commands.push_back(std::make_unique<WrenchReviseCommand>());
+  commands.push_back(std::make_unique<WrenchRetireCommand>());
+  commands.push_back(std::make_unique<WrenchLogCommand>());
   return commands;
 }
 

@@ -24,6 +24,8 @@
 #include "cli/commands/torque_command.hpp"
 #include "cli/commands/vet_command.hpp"
 #include "cli/commands/workup_command.hpp"
+#include "cli/commands/wrench_register_commands.hpp"
+#include "cli/commands/wrench_set_command.hpp"
 
 namespace clampwright::cli {
 
@@ -40,6 +42,7 @@ std::vector<std::unique_ptr<Command>> make_commands() {
   commands.push_back(std::make_unique<SlotCommand>());
   commands.push_back(std::make_unique<SequenceCommand>());
   commands.push_back(std::make_unique<StripCommand>());
+  commands.push_back(std::make_unique<WrenchSetCommand>());
   commands.push_back(std::make_unique<ChartCommand>());
   commands.push_back(std::make_unique<SubstituteCommand>());
   commands.push_back(std::make_unique<WorkupCommand>());
@@ -56,6 +59,11 @@ std::vector<std::unique_ptr<Command>> make_commands() {
   commands.push_back(std::make_unique<ShelfAddCommand>());
   commands.push_back(std::make_unique<ShelfReviseCommand>());
   commands.push_back(std::make_unique<ShelfRetireCommand>());
+  commands.push_back(std::make_unique<WrenchAddCommand>());
+  commands.push_back(std::make_unique<WrenchListCommand>());
+  commands.push_back(std::make_unique<WrenchReviseCommand>());
+  commands.push_back(std::make_unique<WrenchRetireCommand>());
+  commands.push_back(std::make_unique<WrenchLogCommand>());
   return commands;
 }
 

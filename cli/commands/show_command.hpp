@@ -20,6 +20,7 @@ class ShowCommand : public Command {
 
  private:
   std::optional<std::string> wrench_;
+  bool wrenches_ = false;
   std::optional<std::string> as_fitted_;
 };
 

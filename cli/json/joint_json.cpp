@@ -7,6 +7,7 @@
 #include "cli/json/locking_json.hpp"
 #include "cli/json/tightening_json.hpp"
 #include "cli/json/values_json.hpp"
+#include "cli/json/wrench_json.hpp"
 #include "core/quantity/unit.hpp"
 #include "core/report/sequence_report.hpp"
 #include "core/thread/designation.hpp"
@@ -166,20 +167,7 @@ Json as_fitted_json(const specdb::JointAnswer& answer) {
 }
 
 Json wrench_json(const specdb::JointAnswer& answer) {
-  if (!answer.wrench) return nullptr;
-  const tightening::Wrench& wrench = answer.wrench->wrench;
-  const auto in_si = [&](double mark) { return quantity::to_si(mark, *wrench.unit); };
-  const auto& setting = answer.wrench->setting.setting;
-  return {{"name", wrench.name},
-          {"low_N_m", in_si(wrench.low)},
-          {"high_N_m", in_si(wrench.high)},
-          {"unit", wrench.unit->name},
-          {"accuracy", wrench.accuracy.share},
-          {"setting", number_or_null(setting)},
-          {"setting_N_m", setting ? Json(in_si(*setting)) : Json(nullptr)},
-          {"no_setting_because",
-           answer.not_to_be_used_because.empty() ? Json(nullptr) : Json(answer.not_to_be_used_because)},
-          {"suitable", answer.wrench->setting.suitable}};
+  return answer.wrench ? wrench_for_joint_json(*answer.wrench, answer.not_to_be_used_because) : Json(nullptr);
 }
 
 } // namespace
@@ -236,6 +224,12 @@ Json joint_json(const specdb::JointAnswer& answer, bool invented) {
   out["superseded"] = superseded_json(joint.superseded);
   out["as_fitted"] = as_fitted_json(answer);
   out["wrench"] = wrench_json(answer);
+  if (answer.wrenches) {
+    Json list = Json::array();
+    for (const specdb::WrenchAnswer& wrench : *answer.wrenches)
+      list.push_back(wrench_of_list_json(wrench, answer.not_to_be_used_because));
+    out["wrenches"] = std::move(list);
+  }
   return out;
 }
 

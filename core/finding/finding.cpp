@@ -71,6 +71,16 @@ std::string_view code_name(Code code) {
     return "wrench-direction";
   case Code::wrench_overdue:
     return "wrench-overdue";
+  case Code::wrench_dropped:
+    return "wrench-dropped";
+  case Code::wrench_retired:
+    return "wrench-retired";
+  case Code::calibration_unknown:
+    return "calibration-unknown";
+  case Code::no_mark:
+    return "no-mark";
+  case Code::coarse_scale:
+    return "coarse-scale";
   case Code::running_torque_added:
     return "running-torque-added";
   case Code::running_torque_missing:

@@ -197,6 +197,17 @@ constexpr std::array k_wordings{
             "ISO 6789: each direction of operation"},
     Wording{Code::wrench_overdue, "{0}: its calibration was due on {1}. Have it calibrated before you rely on it.",
             "as recorded; ISO 6789:2003: 12 months or 5000 cycles unless the shop rules otherwise"},
+    Wording{Code::wrench_dropped, "{0} was {1} on {2}. Have it calibrated before it is used again.",
+            "AC 43.13-1B, para 7-40; ISO 6789: after an overload of a quarter or more, a drop or abuse"},
+    Wording{Code::wrench_retired, "{0} was taken out of use on {1}: {2}.", "as recorded"},
+    Wording{Code::calibration_unknown,
+            "No calibration of {0} is on record, so nobody can say that it is in date. Enter it: wrench log NAME "
+            "--calibrated DAY.",
+            "ISO 6789: calibrated, and again after 12 months or 5000 cycles unless the shop rules otherwise"},
+    Wording{Code::no_mark, "No mark of {0} lies from {1} to {2}, which is all that its scale and the figure allow.",
+            "the step of the scale; the limits of the figure, through the adaptor where there is one"},
+    Wording{Code::coarse_scale, "The marks of {0} lie {1} apart: more than a tenth of {2}, too coarse to set it well.",
+            "TM 1-1500-204-23-9, para 8-3: a division of 10 % of the value at the most"},
     Wording{Code::single_use, "Single use: {0}.", "TB 43-0218, section III; the figure's page where it says so"},
     Wording{Code::angle_final,
             "The torque only snugs; the angle makes the clamp load, for this stack of parts alone. What is shown is "
@@ -404,6 +415,18 @@ std::string finding_text(const Finding& finding, const DisplayUnits& units) {
     return single_use_text(facts[0]);
   case Code::lock_conflict: // of any two locks, with the reason
     if (facts.size() == 3) return fmt::format("Not together: {} and {}: {}.", facts[0], facts[1], facts[2]);
+    break;
+  case Code::wrench_overdue:
+    if (facts.size() == 3)
+      return fmt::format("{} has been used {} times since its calibration, and it is due after {}. Have it calibrated "
+                         "before you rely on it.",
+                         facts[0], facts[1], facts[2]);
+    break;
+  case Code::wrench_direction:
+    if (finding.severity == Severity::mind)
+      return fmt::format("This joint tightens {1}. Make sure that {0} is calibrated that way round: many click one way "
+                         "only.",
+                         facts[0], facts[1]);
     break;
   case Code::strip_governs:
     if (std::holds_alternative<quantity::Length>(finding.facts.back()))

@@ -40,6 +40,12 @@ WrenchAccuracy standard_accuracy(quantity::Torque torque) {
   return {0.04, "ISO 6789: 4 % above 10 N·m, the tool not being stated"};
 }
 
+WrenchAccuracy tool_accuracy(quantity::Torque maximum) {
+  if (maximum <= quantity::newton_metres(10.0))
+    return {0.06, "ISO 6789:2003: 6 % for a setting tool with scale of up to 10 N·m"};
+  return {0.04, "ISO 6789:2003: 4 % for a setting tool with scale of more than 10 N·m"};
+}
+
 std::optional<quantity::Area> bearing_section(const Case& c) {
   const auto stress_area = thread::geometry_of(c.thread).stress_area;
   if (!stress_area) return std::nullopt;

@@ -41,6 +41,9 @@ struct WrenchAccuracy {
 // unknown the torque stands for it.
 [[nodiscard]] WrenchAccuracy standard_accuracy(quantity::Torque torque);
 
+// The same for a tool whose greatest torque is known.
+[[nodiscard]] WrenchAccuracy tool_accuracy(quantity::Torque maximum);
+
 // One fastener and how it is tightened: everything the two models need. What is not known is left out; nothing is
 // filled in here.
 struct Case {

@@ -4,20 +4,22 @@
 #include <algorithm>
 #include <cmath>
 
-#include <fmt/format.h>
-
 namespace clampwright::tightening {
 
 namespace {
 
 using finding::Code;
 using finding::Severity;
+using quantity::Torque;
 
-double on_scale(quantity::Torque torque, const Wrench& wrench) {
+// Two torques that differ by less are the same: conversions and levers leave the last bits uncertain.
+constexpr double k_same = 1e-9;
+
+double on_scale(Torque torque, const Wrench& wrench) {
   return quantity::from_si(quantity::in_newton_metres(torque), *wrench.unit);
 }
 
-quantity::Torque torque_at(double mark, const Wrench& wrench) {
+Torque torque_at(double mark, const Wrench& wrench) {
   return quantity::newton_metres(quantity::to_si(mark, *wrench.unit));
 }
 
@@ -25,52 +27,90 @@ bool turns(const Wrench& wrench, thread::Turn turn) {
   return turn == thread::Turn::clockwise ? wrench.turns_clockwise : wrench.turns_anticlockwise;
 }
 
-std::string date_text(std::chrono::year_month_day day) {
-  return fmt::format("{:04}-{:02}-{:02}", int(day.year()), unsigned(day.month()), unsigned(day.day()));
+bool is_below(double one, double other) { return one < other * (1 - k_same); }
+
+// 3 steps of 0.1 are the mark 0.3 and not its neighbour.
+double mark_at(double steps, double step) {
+  const double mark = steps * step;
+  return mark < 1e6 ? std::round(mark * 1e9) / 1e9 : mark;
+}
+
+// What the scale and the limits of the figure leave, in the unit of the scale.
+struct Allowed {
+  double low;
+  double high;
+};
+
+Allowed allowed_on(const Wrench& wrench, const WrenchTask& task) {
+  return {task.low ? std::max(wrench.low, on_scale(*task.low, wrench)) : wrench.low,
+          task.high ? std::min(wrench.high, on_scale(*task.high, wrench)) : wrench.high};
 }
 
 // The marks below and above the torque, the nearer one first.
-std::optional<double> nearest_mark(const Wrench& wrench, const WrenchTask& task) {
-  const double wanted = on_scale(task.torque, wrench);
+std::optional<double> nearest_mark(const Wrench& wrench, double wanted, const Allowed& allowed) {
   if (!wrench.step) return wanted;
-  const double below = std::floor(wanted / *wrench.step + 1e-9) * *wrench.step;
-  const double above = below + *wrench.step;
-  const auto allowed = [&](double mark) {
-    const bool in_range = mark >= wrench.low && mark <= wrench.high;
-    return in_range && !(task.low && torque_at(mark, wrench) < *task.low) &&
-           !(task.high && torque_at(mark, wrench) > *task.high);
+  const double steps = std::floor(wanted / *wrench.step + k_same);
+  const double below = mark_at(steps, *wrench.step);
+  const double above = mark_at(steps + 1, *wrench.step);
+  const auto fits = [&](double mark) {
+    return mark > 0 && !is_below(mark, allowed.low) && !is_below(allowed.high, mark);
   };
-  const bool below_first = wanted - below <= above - wanted + 1e-9 * *wrench.step;
+  const bool below_first = wanted - below <= above - wanted + k_same * *wrench.step;
   for (const double mark : {below_first ? below : above, below_first ? above : below})
-    if (allowed(mark)) return mark;
+    if (fits(mark)) return mark;
   return std::nullopt;
 }
 
 } // namespace
 
+Torque permissible_deviation(Torque reading, const WrenchAccuracy& accuracy) { return reading * accuracy.share; }
+
+Torque coarsest_division(Torque torque) { return torque * 0.1; }
+
 WrenchSetting set_wrench(const Wrench& wrench, const WrenchTask& task, std::chrono::year_month_day today) {
   WrenchSetting out;
   const double wanted = on_scale(task.torque, wrench);
-  const auto scale_end = [&](double mark) { return torque_at(mark, wrench); };
-  bool can = true;
-  if (wanted < wrench.low) {
-    out.findings.push_back({Code::below_tool_range, Severity::stop, {wrench.name, scale_end(wrench.low), task.torque}});
-    can = false;
-  }
-  if (wanted > wrench.high) {
+  const auto refuse_scale = [&](Code code, double end) {
+    out.findings.push_back({code, Severity::stop, {wrench.name, torque_at(end, wrench), task.torque}});
+  };
+  if (is_below(wanted, wrench.low)) refuse_scale(Code::below_tool_range, wrench.low);
+  if (is_below(wrench.high, wanted)) refuse_scale(Code::above_tool_range, wrench.high);
+  if (task.turn && !turns(wrench, *task.turn))
     out.findings.push_back(
-        {Code::above_tool_range, Severity::stop, {wrench.name, scale_end(wrench.high), task.torque}});
-    can = false;
+        {Code::wrench_direction, Severity::stop, {wrench.name, std::string(thread::turn_name(*task.turn))}});
+  if (out.findings.empty()) {
+    const Allowed allowed = allowed_on(wrench, task);
+    out.setting = nearest_mark(wrench, wanted, allowed);
+    if (!out.setting)
+      out.findings.push_back({Code::no_mark,
+                              Severity::stop,
+                              {wrench.name, torque_at(allowed.low, wrench), torque_at(allowed.high, wrench)}});
   }
-  if (!turns(wrench, task.turn)) {
-    out.findings.push_back(
-        {Code::wrench_direction, Severity::stop, {wrench.name, std::string(thread::turn_name(task.turn))}});
-    can = false;
+  if (wrench.upkeep) {
+    const finding::Findings more = upkeep_findings(wrench.name, *wrench.upkeep, today);
+    out.findings.insert(out.findings.end(), more.begin(), more.end());
   }
-  if (wrench.due && *wrench.due <= today)
-    out.findings.push_back({Code::wrench_overdue, Severity::stop, {wrench.name, date_text(*wrench.due)}});
-  if (can) out.setting = nearest_mark(wrench, task);
   out.suitable = out.setting.has_value() && out.findings.empty();
+  if (wrench.step && is_below(quantity::in_newton_metres(coarsest_division(task.torque)),
+                              quantity::in_newton_metres(torque_at(*wrench.step, wrench))))
+    out.findings.push_back(
+        {Code::coarse_scale, Severity::mind, {wrench.name, torque_at(*wrench.step, wrench), task.torque}});
+  return out;
+}
+
+LeverSetting set_wrench(const Wrench& wrench, const WrenchTask& task, const Levers& levers,
+                        std::chrono::year_month_day today) {
+  const auto through = [&](Torque torque) { return setting_for(torque, levers); };
+  const auto maybe = [&](const std::optional<Torque>& torque) {
+    return torque ? std::optional(through(*torque)) : std::nullopt;
+  };
+  LeverSetting out{levers, through(task.torque), {}, {}, {}, applied_by(task.torque, levers)};
+  out.on_scale = set_wrench(wrench, {out.exact, maybe(task.low), maybe(task.high), task.turn}, today);
+  if (out.on_scale.setting) {
+    // Without marks the setting is the torque itself, whatever the unit of the display leaves of its last bits.
+    out.setting = wrench.step ? torque_at(*out.on_scale.setting, wrench) : out.exact;
+    out.applied = wrench.step ? applied_by(*out.setting, levers) : task.torque;
+  }
   return out;
 }
 

@@ -43,7 +43,8 @@ void add_wrenches(const SQLite::Database& database, year_month_day today) {
                         .accuracy = 0.04,
                         .accuracy_basis = "calibration sheet of wrench A (invented)",
                         .turns = "clockwise",
-                        .due_on = first_of_month(today, 5)});
+                        .due_on = first_of_month(today, 5),
+                        .arm_mm = 300});
   add_wrench(database, {.slug = "B",
                         .name = "Long wrench B",
                         .low = 40,
@@ -52,7 +53,8 @@ void add_wrenches(const SQLite::Database& database, year_month_day today) {
                         .accuracy = 0.04,
                         .accuracy_basis = "calibration sheet of wrench B (invented)",
                         .turns = "both",
-                        .due_on = first_of_month(today, -1)});
+                        .due_on = first_of_month(today, -1),
+                        .arm_mm = 560});
   add_wrench(database, {.slug = "C",
                         .name = "Small wrench C",
                         .low = 1,
@@ -61,7 +63,8 @@ void add_wrenches(const SQLite::Database& database, year_month_day today) {
                         .accuracy = 0.06,
                         .accuracy_basis = "calibration sheet of wrench C (invented)",
                         .turns = "both",
-                        .due_on = first_of_month(today, 8)});
+                        .due_on = first_of_month(today, 8),
+                        .arm_mm = 180});
 }
 
 // The first print of the sheets had another figure for the head nuts.

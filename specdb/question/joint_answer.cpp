@@ -12,6 +12,7 @@
 #include "specdb/question/as_fitted.hpp"
 #include "specdb/question/case_question.hpp"
 #include "specdb/question/joint_question.hpp"
+#include "specdb/question/wrench_words.hpp"
 
 namespace clampwright::specdb {
 
@@ -171,22 +172,27 @@ std::optional<quantity::Torque> torque_to_set(const JointAnswer& answer) {
   return answer.figure.set;
 }
 
+WrenchAnswer wrench_answer(const JointAnswer& answer, const WrenchRecord& record, std::chrono::year_month_day today) {
+  WrenchAnswer wrench{record.slug, registered_wrench(record), torque_to_set(answer), {}};
+  if (const auto task = task_of(answer)) wrench.setting = tightening::set_wrench(wrench.wrench, *task, today);
+  return wrench;
+}
+
 void add_wrench(JointAnswer& answer, const JointRequest& request) {
-  WrenchAnswer wrench{wrench_from(*request.wrench), torque_to_set(answer), {}};
-  const auto& wanted = wrench.wanted;
-  if (wanted) {
-    const bool limits_hold = !answer.as_fitted && answer.figure.set == answer.figure.torque;
-    wrench.setting = tightening::set_wrench(wrench.wrench,
-                                            {*wanted, limits_hold ? answer.figure.low : std::nullopt,
-                                             limits_hold ? answer.figure.high : std::nullopt, answer.tighten},
-                                            request.today);
-  }
-  const Findings& found = wrench.setting.findings;
+  answer.wrench = wrench_answer(answer, *request.wrench, request.today);
+  const Findings& found = answer.wrench->setting.findings;
   answer.findings.insert(answer.findings.end(), found.begin(), found.end());
-  answer.wrench = std::move(wrench);
 }
 
 } // namespace
+
+std::optional<tightening::WrenchTask> task_of(const JointAnswer& answer) {
+  const auto torque = torque_to_set(answer);
+  if (!torque) return std::nullopt;
+  const bool limits_hold = !answer.as_fitted && answer.figure.set == answer.figure.torque;
+  return tightening::WrenchTask{*torque, limits_hold ? answer.figure.low : std::nullopt,
+                                limits_hold ? answer.figure.high : std::nullopt, answer.tighten};
+}
 
 std::optional<quantity::Torque> torque_on_crank(const JointAnswer& answer) {
   return answer.as_fitted && answer.as_fitted->torque ? answer.as_fitted->torque : answer.figure.set;
@@ -198,7 +204,7 @@ Result<JointAnswer> answer_for(const Catalogue& catalogue, const JointRecord& jo
   auto around = surroundings_of(catalogue, joint, *resolved);
   if (!around) return Refusal(around.error());
   std::optional<tightening::WrenchAccuracy> accuracy;
-  if (request.wrench) accuracy = wrench_from(*request.wrench).accuracy;
+  if (request.wrench) accuracy = registered_wrench(*request.wrench).accuracy;
 
   JointAnswer answer;
   answer.joint = joint;
@@ -246,6 +252,11 @@ Result<JointAnswer> answer_for(const Catalogue& catalogue, const JointRecord& jo
   add_conflict(answer);
   add_place(answer);
   if (request.wrench) add_wrench(answer, request);
+  if (request.wrenches) {
+    answer.wrenches.emplace();
+    for (const WrenchRecord& record : *request.wrenches)
+      answer.wrenches->push_back(wrench_answer(answer, record, request.today));
+  }
   finding::put_in_order(answer.findings);
   return answer;
 }

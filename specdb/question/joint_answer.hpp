@@ -65,6 +65,7 @@ struct AsFitted {
 };
 
 struct WrenchAnswer {
+  std::string slug;
   tightening::Wrench wrench;
   std::optional<quantity::Torque> wanted; // what it is to be set for; empty where no torque can be had
   tightening::WrenchSetting setting;
@@ -90,6 +91,7 @@ struct JointAnswer {
   std::optional<SlotHint> slot;       // with a split pin
   std::optional<AsFitted> as_fitted;
   std::optional<WrenchAnswer> wrench;
+  std::optional<std::vector<WrenchAnswer>> wrenches; // of the register, where they were asked for
   finding::Findings findings;
   Working around_working;
 };
@@ -97,9 +99,14 @@ struct JointAnswer {
 // What a person wants to know besides.
 struct JointRequest {
   std::optional<WrenchRecord> wrench;
-  std::optional<std::string> as_fitted; // the surfaces on the bench
-  std::chrono::year_month_day today;    // for what is due; needed with a wrench only
+  std::optional<std::string> as_fitted;                   // the surfaces on the bench
+  std::chrono::year_month_day today;                      // for what is due; needed with a wrench only
+  std::optional<std::vector<WrenchRecord>> wrenches = {}; // to say of each whether it suits
 };
+
+// What a wrench is to be set for: the torque, its limits where the figure prints them for just that torque, and the
+// turn. Nothing where no wrench is to be set.
+[[nodiscard]] std::optional<tightening::WrenchTask> task_of(const JointAnswer& answer);
 
 // What is pulled on the crank: the corrected torque where other surfaces are asked about.
 [[nodiscard]] std::optional<quantity::Torque> torque_on_crank(const JointAnswer& answer);

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "specdb/question/joint_question.hpp"
 
-#include <charconv>
-
 #include "core/joint/strip.hpp"
 #include "core/quantity/read.hpp"
 #include "core/quantity/unit.hpp"
@@ -18,18 +16,6 @@ namespace {
 
 thread::Turn turn_named(const std::string& name) {
   return name == "clockwise" ? thread::Turn::clockwise : thread::Turn::anticlockwise;
-}
-
-// "2026-11-25"; the schema has checked how it is written.
-std::chrono::year_month_day date_from(const std::string& text) {
-  const auto number = [&](std::size_t at, std::size_t length) {
-    int value = 0;
-    (void)std::from_chars(text.data() + at, text.data() + at + length, value);
-    return value;
-  };
-  return std::chrono::year_month_day{std::chrono::year(number(0, 4)),
-                                     std::chrono::month(static_cast<unsigned>(number(5, 2))),
-                                     std::chrono::day(static_cast<unsigned>(number(8, 2)))};
 }
 
 Result<void> add_tapped(const Catalogue& catalogue, const JointRecord& joint, const ResolvedCase& resolved,
@@ -89,20 +75,6 @@ std::optional<quantity::Torque> torque_of(const std::optional<double>& value, co
 std::optional<crank::SliderCrank> crank_of(const MachineRecord& machine) {
   if (!machine.stroke_mm || !machine.rod_mm) return std::nullopt;
   return crank::SliderCrank{quantity::millimetres(*machine.stroke_mm / 2.0), quantity::millimetres(*machine.rod_mm)};
-}
-
-tightening::Wrench wrench_from(const WrenchRecord& record) {
-  std::optional<std::chrono::year_month_day> due;
-  if (record.due_on) due = date_from(*record.due_on);
-  return {record.name,
-          record.low,
-          record.high,
-          &quantity::unit_named(record.unit),
-          record.step,
-          {record.accuracy, record.accuracy_basis},
-          record.turns != "anticlockwise",
-          record.turns != "clockwise",
-          due};
 }
 
 Result<joint::Nut> nut_of(const Catalogue& catalogue, std::string_view nut_class, const thread::Thread& thread) {

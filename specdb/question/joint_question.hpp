@@ -9,7 +9,6 @@
 #include "core/crank/piston_stop.hpp"
 #include "core/joint/surroundings.hpp"
 #include "core/problem/problem.hpp"
-#include "core/tightening/wrench.hpp"
 #include "specdb/question/case_question.hpp"
 #include "specdb/workshop/records.hpp"
 
@@ -22,7 +21,6 @@ namespace clampwright::specdb {
 [[nodiscard]] std::optional<quantity::Torque> torque_of(const std::optional<double>& value, const FigureRecord& figure);
 
 [[nodiscard]] std::optional<crank::SliderCrank> crank_of(const MachineRecord& machine);
-[[nodiscard]] tightening::Wrench wrench_from(const WrenchRecord& record);
 
 // The nut of a class on that thread. Fails with no-such for a class that is not in the tables.
 [[nodiscard]] Result<joint::Nut> nut_of(const Catalogue& catalogue, std::string_view nut_class,

@@ -15,6 +15,7 @@
 #include "core/text/plain_text.hpp"
 #include "core/thread/designation.hpp"
 #include "specdb/question/short_source.hpp"
+#include "specdb/question/wrench_report.hpp"
 
 namespace clampwright::specdb {
 
@@ -377,6 +378,7 @@ report::Document joint_report(const JointAnswer& answer, const DisplayUnits& uni
   for (const FigureAnswer& other : answer.beside)
     add_clamp(document, answer, other, units);
   if (answer.as_fitted) document.sections.push_back(as_fitted_section(answer, units));
+  if (answer.wrenches) document.sections.push_back(wrenches_section(answer, units));
   if (answer.figure.clamp) {
     document.working = answer.figure.turned ? answer.figure.turned->working : answer.figure.clamp->working;
     document.sources = report::sources_of(*answer.figure.clamp);

@@ -10,6 +10,10 @@
 
 namespace clampwright::specdb {
 
+// Those below, inside a change: what is read is what the change finds. Without translation of errors.
+[[nodiscard]] std::vector<WrenchRecord> all_wrenches(const SQLite::Database& database);
+[[nodiscard]] Result<WrenchRecord> find_wrench(const SQLite::Database& database, std::string_view name);
+
 // All torque wrenches of the workshop, in the order in which they were entered.
 [[nodiscard]] std::vector<WrenchRecord> all_wrenches(const Workshop& workshop);
 

@@ -7,13 +7,14 @@ namespace clampwright::tightening {
 namespace {
 
 using finding::Code;
+using quantity::in_newton_metres;
 using quantity::newton_metres;
 using thread::Turn;
 
 constexpr std::chrono::year_month_day k_today{std::chrono::year(2026), std::chrono::November, std::chrono::day(25)};
 
-// 10 to 60 N·m in steps of half a newton-metre, both ways round, without a due date.
-Wrench wrench() { return {"W", 10, 60, &quantity::unit_named("N.m"), 0.5, {0.04, "test"}, true, true, {}}; }
+// 10 to 60 N·m in steps of half a newton-metre, both ways round, of no register.
+Wrench wrench() { return {"W", 10, 60, &quantity::unit_named("N.m"), 0.5, {0.04, "test"}, true, true}; }
 
 WrenchTask task(double torque, Turn turn = Turn::clockwise) { return {newton_metres(torque), {}, {}, turn}; }
 
@@ -53,7 +54,7 @@ TEST(WrenchSetting, IsTheTorqueItselfOnADisplay) {
 // 42 N.m = 42/1.3558179483314004 = 30.977610 lbf.ft (pound, foot and standard gravity, exact): on a scale with steps of
 // one, 31.
 TEST(WrenchSetting, IsOnTheScaleOfTheWrench) {
-  const Wrench inch{"W", 10, 80, &quantity::unit_named("lbf.ft"), 1.0, {0.04, "test"}, true, true, {}};
+  const Wrench inch{"W", 10, 80, &quantity::unit_named("lbf.ft"), 1.0, {0.04, "test"}, true, true};
   EXPECT_DOUBLE_EQ(*set_wrench(inch, task(42), k_today).setting, 31.0);
 }
 
@@ -110,7 +111,7 @@ TEST(WrenchSetting, IsGivenThatWayRoundForWhichTheWrenchIsMade) {
 
 TEST(WrenchOverdue, StandsFromTheDayItIsDue) {
   Wrench due = wrench();
-  due.due = k_today;
+  due.upkeep = Upkeep{.due = k_today};
   const WrenchSetting set = set_wrench(due, task(22), k_today);
   ASSERT_EQ(set.findings.size(), 1U);
   EXPECT_EQ(set.findings.front().code, Code::wrench_overdue);
@@ -120,8 +121,95 @@ TEST(WrenchOverdue, StandsFromTheDayItIsDue) {
 
 TEST(WrenchOverdue, IsSilentTheDayBefore) {
   Wrench due = wrench();
-  due.due = std::chrono::sys_days(k_today) + std::chrono::days(1);
+  due.upkeep = Upkeep{.due = std::chrono::sys_days(k_today) + std::chrono::days(1)};
   EXPECT_TRUE(set_wrench(due, task(22), k_today).suitable);
+}
+
+TEST(WrenchSetting, SaysWhenNoMarkLiesWithinTheLimits) {
+  WrenchTask tight = task(22.25);
+  tight.low = newton_metres(22.2);
+  tight.high = newton_metres(22.3);
+  const WrenchSetting set = set_wrench(wrench(), tight, k_today);
+  ASSERT_EQ(set.findings.size(), 1U);
+  EXPECT_EQ(set.findings.front().code, Code::no_mark);
+}
+
+TEST(WrenchSetting, TakesAMarkThatIsTheLimitItself) {
+  WrenchTask edge = task(22.4);
+  edge.high = newton_metres(22.5);
+  EXPECT_DOUBLE_EQ(*set_wrench(wrench(), edge, k_today).setting, 22.5);
+}
+
+TEST(WrenchSetting, IsWrittenAsTheScaleHasIt) {
+  Wrench fine = wrench();
+  fine.low = 0.1;
+  fine.step = 0.1;
+  EXPECT_EQ(*set_wrench(fine, task(0.31), k_today).setting, 0.3); // 3 · 0.1 is 0.30000000000000004
+}
+
+TEST(WrenchSetting, AsksForNoDirectionWhereNoneIsSaid) {
+  WrenchTask either = task(42);
+  either.turn.reset();
+  EXPECT_TRUE(set_wrench(one_way(), either, k_today).suitable);
+}
+
+// Marks every half a newton-metre are a tenth of 5 N·m.
+TEST(CoarseScale, IsSaidOfMarksFurtherApartThanATenth) {
+  Wrench low = wrench();
+  low.low = 1;
+  EXPECT_TRUE(set_wrench(low, task(5), k_today).findings.empty());
+  const WrenchSetting set = set_wrench(low, task(4.9), k_today);
+  ASSERT_EQ(set.findings.size(), 1U);
+  EXPECT_EQ(set.findings.front().code, Code::coarse_scale);
+  EXPECT_TRUE(set.suitable);
+}
+
+TEST(UpkeepOfAWrench, SpeaksAgainstIt) {
+  Wrench dropped = wrench();
+  dropped.upkeep = Upkeep{.calibrated = k_today, .mishap = MishapOn{Mishap::drop, k_today}};
+  const WrenchSetting set = set_wrench(dropped, task(22), k_today);
+  EXPECT_FALSE(set.suitable);
+  EXPECT_EQ(*set.setting, 22.0);
+}
+
+const Levers k_levers{quantity::millimetres(300), Adaptor{quantity::millimetres(50), quantity::degrees(45)}};
+
+// By hand: 300 + 50·0.70710678 = 335.355339 mm; 25·300/335.355339 = 22.364338; the nearest half is 22.5, which applies
+// 22.5·335.355339/300 = 25.151650; 25 itself would apply 27.946278.
+TEST(SettingThroughAnAdaptor, IsAMarkAndSaysWhatItApplies) {
+  const LeverSetting set = set_wrench(wrench(), task(25), k_levers, k_today);
+  EXPECT_NEAR(in_newton_metres(set.exact), 22.364338, 1e-6);
+  EXPECT_EQ(*set.on_scale.setting, 22.5);
+  EXPECT_NEAR(in_newton_metres(*set.applied), 25.151650, 1e-6);
+  EXPECT_NEAR(in_newton_metres(set.applied_if_forgotten), 27.946278, 1e-6);
+}
+
+// The limits are those of the fastener: 25.1 there is 22.453796 on the scale, so 22.5 is too much and 22.0 is taken.
+TEST(SettingThroughAnAdaptor, KeepsTheLimitsAtTheFastener) {
+  WrenchTask tight = task(25);
+  tight.low = newton_metres(24);
+  tight.high = newton_metres(25.1);
+  const LeverSetting set = set_wrench(wrench(), tight, k_levers, k_today);
+  EXPECT_EQ(*set.on_scale.setting, 22.0);
+  EXPECT_GE(*set.applied, *tight.low);
+}
+
+TEST(SettingThroughAnAdaptor, AppliesExactlyWhatIsWantedWithoutMarks) {
+  Wrench display = wrench();
+  display.step.reset();
+  display.unit = &quantity::unit_named("lbf.ft");
+  const LeverSetting set = set_wrench(display, task(25), k_levers, k_today);
+  EXPECT_EQ(*set.applied, newton_metres(25));
+  EXPECT_EQ(*set.setting, set.exact);
+}
+
+// 12 N·m through an adaptor that doubles the lever is 6 on the scale, which begins at 10.
+TEST(SettingThroughAnAdaptor, IsHeldAgainstTheScaleAndNotTheJoint) {
+  const Levers doubled{quantity::millimetres(300), Adaptor{quantity::millimetres(300), quantity::degrees(0)}};
+  const LeverSetting set = set_wrench(wrench(), task(12), doubled, k_today);
+  EXPECT_FALSE(set.setting.has_value());
+  EXPECT_FALSE(set.applied.has_value());
+  EXPECT_EQ(set.on_scale.findings.front().code, Code::below_tool_range);
 }
 
 } // namespace

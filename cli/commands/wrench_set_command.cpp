@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/commands/wrench_set_command.hpp"
+
+#include <CLI/App.hpp>
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include "cli/json/wrench_json.hpp"
+#include "specdb/question/wrench_report.hpp"
+#include "specdb/workshop/joints.hpp"
+#include "specdb/workshop/wrenches.hpp"
+
+namespace clampwright::cli {
+
+namespace {
+
+Json echo_of(const specdb::WrenchSetQuestion& q, const std::optional<std::string>& wrench,
+             const std::optional<std::string>& joint) {
+  Json input = Json::object();
+  const auto put = [&](const char* key, const std::optional<std::string>& text) {
+    if (text) input[key] = *text;
+  };
+  put("joint", joint);
+  put("torque", q.torque);
+  put("tolerance", q.tolerance);
+  put("low", q.low);
+  put("high", q.high);
+  put("turn", q.turn);
+  put("wrench", wrench);
+  put("arm", q.arm);
+  put("adaptor", q.adaptor);
+  put("adaptor_angle", q.adaptor_angle);
+  put("range", q.range);
+  put("step", q.step);
+  put("wrench_accuracy", q.accuracy);
+  put("operator", q.operator_share);
+  put("lever_error", q.lever_share);
+  put("nut_factor_spread", q.nut_factor_spread);
+  return input;
+}
+
+} // namespace
+
+std::string_view WrenchSetCommand::summary() const { return "where to set a torque wrench, with an adaptor too"; }
+std::string_view WrenchSetCommand::usage() const {
+  return "wrench set (--torque Q | --joint NAME) (--arm Q | --wrench NAME) [--adaptor Q [--adaptor-angle Q]] [options]";
+}
+std::vector<Example> WrenchSetCommand::examples() const {
+  return {{"wrench set --torque 25Nm --arm 300mm --adaptor 50mm", "an adaptor straight ahead"},
+          {"wrench set --torque 25Nm --arm 300mm --adaptor 50mm --adaptor-angle 45deg --step 0.5Nm --range 10..60Nm",
+           "at an angle, on a mark of the scale"},
+          {"wrench set --torque \"40 lbf.ft\" --arm 12in --adaptor 4in --tolerance 5% --step 1lbf.ft",
+           "within the limits of the figure"},
+          {"wrench set --joint pump/head-nuts --wrench A", "a joint and a wrench of the workshop"}};
+}
+
+void WrenchSetCommand::declare(CLI::App& app) {
+  declare_words(app);
+  auto& q = question_;
+  app.add_option("--torque", q.torque, "torque that is to reach the fastener")->type_name("Q");
+  app.add_option("--tolerance", q.tolerance, "limits of the figure, either side: 10%")->type_name("X");
+  app.add_option("--low", q.low, "or its lower limit")->type_name("Q");
+  app.add_option("--high", q.high, "and its upper limit")->type_name("Q");
+  app.add_option("--turn", q.turn, "which way it tightens: clockwise or anticlockwise")->type_name("TURN");
+  app.add_option("--joint", joint_, "a joint of the workshop: its torque, limits and turn")->type_name("NAME");
+  app.add_option("--arm", q.arm, "middle of the grip to the middle of the drive")->type_name("Q");
+  app.add_option("--adaptor", q.adaptor, "drive to fastener; a straight extension bar needs none")->type_name("Q");
+  app.add_option("--adaptor-angle", q.adaptor_angle, "0deg straight ahead (if not said), 180deg back over the handle")
+      ->type_name("Q");
+  app.add_option("--wrench", wrench_, "a wrench of the workshop: its scale, arm and accuracy")->type_name("NAME");
+  app.add_option("--range", q.range, "ends of the scale: 10..60Nm")->type_name("A..B");
+  app.add_option("--step", q.step, "distance of two marks: 0.5Nm")->type_name("Q");
+  app.add_option("--wrench-accuracy", q.accuracy, "how far the wrench may be off; by ISO 6789 if not said")
+      ->type_name("X");
+  app.add_option("--operator", q.operator_share, "spread of the pull; 1% if not said")->type_name("X");
+  app.add_option("--lever-error", q.lever_share, "how far the levers may be off; 1% if not said")->type_name("X");
+  app.add_option("--nut-factor-spread", q.nut_factor_spread, "spread of the friction; 10% if not said")->type_name("X");
+}
+
+Result<Outcome> WrenchSetCommand::run(const Context& context) {
+  if (!words_.empty())
+    return refuse(Trouble::usage, "surplus", "wrench set takes options only", words_.front(),
+                  "write clampwright wrench set --torque 25Nm --arm 300mm");
+  specdb::WrenchSetContext asked{{}, nullptr, context.unit, context.today};
+  std::optional<specdb::Workshop> workshop;
+  if (wrench_ || joint_) {
+    const auto file = workshop_file(context);
+    if (!file) return Refusal(file.error());
+    auto opened = specdb::Workshop::open(*file);
+    if (!opened) return Refusal(opened.error());
+    workshop = std::move(*opened);
+  }
+  if (wrench_) {
+    auto wrench = specdb::find_wrench(*workshop, *wrench_);
+    if (!wrench) return in_field(wrench.error(), "--wrench");
+    asked.wrench = std::move(*wrench);
+  }
+  std::optional<specdb::JointAnswer> joint;
+  if (joint_) {
+    const auto record = specdb::find_joint(*workshop, *joint_);
+    if (!record) return in_field(record.error(), "--joint");
+    const specdb::Catalogue catalogue;
+    auto answer = specdb::answer_for(catalogue, *record);
+    if (!answer) return Refusal(answer.error());
+    joint = std::move(*answer);
+    asked.joint = &*joint;
+  }
+  const auto reply = specdb::answer_wrench_set(question_, asked);
+  if (!reply) return Refusal(reply.error());
+  Outcome out;
+  out.input = std::make_shared<Json>(echo_of(question_, wrench_, joint_));
+  const bool invented = workshop && workshop->is_invented();
+  Json result = wrench_set_json(*reply);
+  result["invented"] = invented;
+  out.result = std::make_shared<Json>(std::move(result));
+  out.findings = reply->findings;
+  out.working = reply->working;
+  out.sources = reply->sources;
+  out.document = specdb::wrench_set_report(*reply, asked.joint, context.units, invented);
+  out.exit = reply->suits ? ExitCode::answered : ExitCode::check_failed;
+  if (workshop && !workshop->note().empty()) out.hints.push_back(workshop->note());
+  return out;
+}
+
+} // namespace clampwright::cli

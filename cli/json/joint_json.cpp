@@ -3,8 +3,8 @@
 
 #include <nlohmann/json.hpp>
 
-#include "cli/json/stack_json.hpp"
 #include "cli/json/locking_json.hpp"
+#include "cli/json/stack_json.hpp"
 #include "cli/json/tightening_json.hpp"
 #include "cli/json/values_json.hpp"
 #include "cli/json/wrench_json.hpp"

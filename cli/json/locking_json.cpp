@@ -23,8 +23,8 @@ Json celsius(const std::optional<quantity::Temperature>& temperature) {
 Json torque(const std::optional<quantity::Torque>& value) {
   return value ? Json(quantity::in_newton_metres(*value)) : Json(nullptr);
 }
-Json moment(const std::optional<locking::Moment>& value) {
-  return value ? Json(locking::write_moment(*value)) : Json(nullptr);
+Json moment(const std::optional<calendar::Moment>& value) {
+  return value ? Json(calendar::write_moment(*value)) : Json(nullptr);
 }
 Json text(const std::string& words) { return words.empty() ? Json(nullptr) : Json(words); }
 

@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/json/values_json.hpp"
+#include "core/calendar/moment.hpp"
 #include "specdb/question/wrench_list_report.hpp"
 #include "specdb/question/wrench_report.hpp"
 #include "specdb/question/wrench_words.hpp"
@@ -128,7 +129,7 @@ Json wrench_record_json(const specdb::WrenchRecord& record, std::chrono::year_mo
   const tightening::Wrench wrench = specdb::registered_wrench(record);
   const tightening::Upkeep& upkeep = *wrench.upkeep;
   const auto day_or_null = [](const std::optional<std::chrono::year_month_day>& day) {
-    return day ? Json(tightening::date_text(*day)) : Json(nullptr);
+    return day ? Json(calendar::write_day(*day)) : Json(nullptr);
   };
   const finding::Findings findings = tightening::upkeep_findings(record.name, upkeep, today);
   const auto next = tightening::next_due(upkeep, today, specdb::pulls_a_day(upkeep, today));
@@ -160,7 +161,7 @@ Json wrench_record_json(const specdb::WrenchRecord& record, std::chrono::year_mo
           {"cycles_since", upkeep.cycles},
           {"cycles_left", tightening::cycles_left(upkeep)},
           {"due_on", day_or_null(tightening::due_day(upkeep))},
-          {"next_due_on", next ? Json(tightening::date_text(next->day)) : Json(nullptr)},
+          {"next_due_on", next ? Json(calendar::write_day(next->day)) : Json(nullptr)},
           {"next_due_by_cycles", next ? Json(next->by_cycles) : Json(nullptr)},
           {"retired_on", text_or_null(record.retired_on)},
           {"retired_because", text_or_null(record.retired_because)},

@@ -132,7 +132,7 @@ CureAnswer cure(const CureCase& asked, const std::vector<CureTime>& times) {
   }
   if (asked.fitted_at) {
     const auto at = [&](const std::optional<double>& minutes) {
-      return minutes ? std::optional(later(*asked.fitted_at, *minutes)) : std::nullopt;
+      return minutes ? std::optional(calendar::later(*asked.fitted_at, *minutes)) : std::nullopt;
     };
     answer.set_from = at(answer.set_least_min);
     answer.set_by = at(answer.set_most_min);

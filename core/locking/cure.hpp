@@ -9,9 +9,9 @@
 #include <string>
 #include <vector>
 
+#include "core/calendar/moment.hpp"
 #include "core/finding/finding.hpp"
 #include "core/friction/friction.hpp"
-#include "core/locking/moment.hpp"
 #include "core/quantity/quantity.hpp"
 #include "core/source/source.hpp"
 
@@ -55,7 +55,7 @@ struct CureCase {
   friction::Lock compound;
   std::vector<CureSurface> surfaces; // of screw and part; the worst of them decides
   quantity::Temperature temperature;
-  std::optional<Moment> fitted_at;
+  std::optional<calendar::Moment> fitted_at;
 };
 
 struct CureAnswer {
@@ -64,13 +64,13 @@ struct CureAnswer {
   Course course = Course::cures;
   std::optional<double> set_least_min; // it may be handled
   std::optional<double> set_most_min;
-  std::optional<double> full_min;   // full strength at the latest
-  std::string not_known_because;    // why there is no time; empty where there is one
-  std::vector<CureTime> used;       // the published lines that decide
-  std::vector<CureTime> heat_cures; // the quicker ways, coolest first
-  std::optional<Moment> set_from;   // where the time of fitting was given
-  std::optional<Moment> set_by;
-  std::optional<Moment> full_at;
+  std::optional<double> full_min;           // full strength at the latest
+  std::string not_known_because;            // why there is no time; empty where there is one
+  std::vector<CureTime> used;               // the published lines that decide
+  std::vector<CureTime> heat_cures;         // the quicker ways, coolest first
+  std::optional<calendar::Moment> set_from; // where the time of fitting was given
+  std::optional<calendar::Moment> set_by;
+  std::optional<calendar::Moment> full_at;
   finding::Findings findings;
 };
 

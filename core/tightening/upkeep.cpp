@@ -2,10 +2,11 @@
 #include "core/tightening/upkeep.hpp"
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 
 #include <fmt/format.h>
+
+#include "core/calendar/moment.hpp"
 
 namespace clampwright::tightening {
 
@@ -20,30 +21,7 @@ constexpr double k_longest_days = 366.0 * 1000;
 
 int cycle_limit(const Upkeep& upkeep) { return upkeep.cycle_limit.value_or(k_default_cycles); }
 
-std::optional<unsigned> digits(std::string_view text) {
-  unsigned value = 0;
-  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-  if (error != std::errc() || end != text.data() + text.size()) return std::nullopt;
-  return value;
-}
-
 } // namespace
-
-std::string date_text(year_month_day day) {
-  return fmt::format("{:04}-{:02}-{:02}", int(day.year()), unsigned(day.month()), unsigned(day.day()));
-}
-
-std::optional<year_month_day> read_date(std::string_view text) {
-  if (text.size() != 10 || text[4] != '-' || text[7] != '-') return std::nullopt;
-  const auto year = digits(text.substr(0, 4));
-  const auto month = digits(text.substr(5, 2));
-  const auto day = digits(text.substr(8, 2));
-  if (!year || !month || !day) return std::nullopt;
-  const year_month_day date{std::chrono::year(static_cast<int>(*year)), std::chrono::month(*month),
-                            std::chrono::day(*day)};
-  if (!date.ok()) return std::nullopt;
-  return date;
-}
 
 year_month_day months_on(year_month_day day, int months) {
   const year_month_day there = day + std::chrono::months(months);
@@ -75,16 +53,18 @@ std::optional<NextDue> next_due(const Upkeep& upkeep, year_month_day today, doub
 
 finding::Findings upkeep_findings(const std::string& wrench, const Upkeep& upkeep, year_month_day today) {
   if (upkeep.retired)
-    return {{Code::wrench_retired, Severity::stop, {wrench, date_text(upkeep.retired->day), upkeep.retired->because}}};
+    return {{Code::wrench_retired,
+             Severity::stop,
+             {wrench, calendar::write_day(upkeep.retired->day), upkeep.retired->because}}};
   finding::Findings findings;
   if (upkeep.mishap)
     findings.push_back({Code::wrench_dropped,
                         Severity::stop,
                         {wrench, std::string(upkeep.mishap->what == Mishap::drop ? "dropped" : "overloaded"),
-                         date_text(upkeep.mishap->day)}});
+                         calendar::write_day(upkeep.mishap->day)}});
   const auto due = due_day(upkeep);
   if (due && *due <= today)
-    findings.push_back({Code::wrench_overdue, Severity::stop, {wrench, date_text(*due)}});
+    findings.push_back({Code::wrench_overdue, Severity::stop, {wrench, calendar::write_day(*due)}});
   else if (cycles_left(upkeep) == 0)
     findings.push_back({Code::wrench_overdue,
                         Severity::stop,

@@ -41,12 +41,6 @@ struct Upkeep {
   std::optional<Retired> retired;
 };
 
-// The day as files write it: "2026-12-31".
-[[nodiscard]] std::string date_text(std::chrono::year_month_day day);
-
-// A day of the calendar in that form, or nothing.
-[[nodiscard]] std::optional<std::chrono::year_month_day> read_date(std::string_view text);
-
 // So many months on; from the end of a month to the end of one, where that has fewer days.
 [[nodiscard]] std::chrono::year_month_day months_on(std::chrono::year_month_day day, int months);
 

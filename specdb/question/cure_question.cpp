@@ -95,15 +95,15 @@ void add_times(report::Section& section, const CureAnswer& answer) {
         {"Set", fmt::format("in {} to {}: it may be handled, and is no longer moved",
                             duration_words(*answer.set_least_min), duration_words(*answer.set_most_min))});
   if (answer.set_by)
-    section.rows.push_back({"", fmt::format("between {} and {}", locking::write_moment(*answer.set_from),
-                                            locking::write_moment(*answer.set_by))});
+    section.rows.push_back({"", fmt::format("between {} and {}", calendar::write_moment(*answer.set_from),
+                                            calendar::write_moment(*answer.set_by))});
   if (answer.full_min) {
     section.rows.push_back({"Full strength", answer.course == Course::heat_cures
                                                  ? fmt::format("after {}", duration_words(*answer.full_min))
                                                  : fmt::format("within {}", duration_words(*answer.full_min))});
     if (answer.full_at)
       section.rows.push_back(
-          {"Ready at", fmt::format("{}: run it then, not before", locking::write_moment(*answer.full_at))});
+          {"Ready at", fmt::format("{}: run it then, not before", calendar::write_moment(*answer.full_at))});
     else
       section.rows.push_back({"", "not run before, unless its sheet allows it"});
   } else {
@@ -138,7 +138,7 @@ Result<CureReply> answer_cure(const Catalogue& catalogue, const CureQuestion& q)
     asked.surfaces.push_back(std::move(*surface));
   }
   if (q.fitted_at) {
-    const auto fitted_at = locking::read_moment(*q.fitted_at);
+    const auto fitted_at = calendar::read_moment(*q.fitted_at);
     if (!fitted_at) return in_field(fitted_at.error(), "--fitted-at");
     asked.fitted_at = *fitted_at;
   }

@@ -6,7 +6,7 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include "core/locking/moment.hpp"
+#include "core/calendar/moment.hpp"
 #include "core/quantity/read.hpp"
 #include "core/quantity/unit.hpp"
 #include "core/quantity/write.hpp"
@@ -22,8 +22,6 @@ namespace {
 
 constexpr std::size_t k_longest = 200;
 constexpr const char* k_example = "write shelf add --label \"bottle on the left\" --grade compound-medium";
-
-std::string day_text(std::chrono::year_month_day day) { return locking::write_moment({day, 0}).substr(0, 10); }
 
 Result<std::string> plain_text(const std::string& given, const char* option) {
   std::string plain = text::plain_spaces(given);
@@ -51,9 +49,9 @@ Result<void> put_day(const std::optional<std::string>& given, const char* option
     into.reset();
     return {};
   }
-  const auto day = locking::read_day(*given);
+  const auto day = calendar::read_day(*given);
   if (!day) return in_field(day.error(), option);
-  into = day_text(*day);
+  into = calendar::write_day(*day);
   return {};
 }
 
@@ -181,7 +179,7 @@ std::string state_words(const CompoundRecord& compound, std::chrono::year_month_
 ShelfState state_of(const CompoundRecord& compound, std::chrono::year_month_day today) {
   if (compound.retired_on) return ShelfState::retired;
   if (!compound.expires_on) return ShelfState::not_stated;
-  return *compound.expires_on < day_text(today) ? ShelfState::expired : ShelfState::good;
+  return *compound.expires_on < calendar::write_day(today) ? ShelfState::expired : ShelfState::good;
 }
 
 Result<CompoundRecord> add_to_shelf(const Catalogue& catalogue, const std::filesystem::path& file,
@@ -223,7 +221,7 @@ Result<CompoundRecord> revise_on_shelf(const Catalogue& catalogue, const std::fi
   if (changed.empty())
     return refuse(Trouble::usage, "missing", "nothing would change", name,
                   "say what is different, like --expires 2027-06-30");
-  const EventRecord event{day_text(today), "revised", fmt::format("{}; because {}", changed, *why)};
+  const EventRecord event{calendar::write_day(today), "revised", fmt::format("{}; because {}", changed, *why)};
   const auto done = Workshop::change(file, [&](SQLite::Database& database) -> Result<void> {
     revise_compound(database, *is);
     add_compound_event(database, is->slug, event);
@@ -240,7 +238,7 @@ Result<CompoundRecord> retire_from_shelf(const std::filesystem::path& file, cons
   if (!why) return Refusal(why.error());
   auto compound = standing(file, name);
   if (!compound) return compound;
-  compound->retired_on = day_text(today);
+  compound->retired_on = calendar::write_day(today);
   compound->retired_because = *why;
   const EventRecord event{*compound->retired_on, "retired", *why};
   const auto done = Workshop::change(file, [&](SQLite::Database& database) -> Result<void> {

@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include "core/calendar/moment.hpp"
 #include "core/report/tightening_report.hpp"
 #include "specdb/question/joint_report.hpp"
 #include "specdb/question/wrench_words.hpp"
@@ -17,7 +18,7 @@ using tightening::Upkeep;
 
 std::string due_day_words(const Upkeep& upkeep) {
   const auto day = tightening::due_day(upkeep);
-  return day ? tightening::date_text(*day) : "not known";
+  return day ? calendar::write_day(*day) : "not known";
 }
 
 std::string due_words(const Upkeep& upkeep) {
@@ -31,9 +32,9 @@ std::string due_basis(const Upkeep& upkeep) {
   const auto day = tightening::due_day(upkeep);
   if (!day) return "no calibration is on record";
   if (upkeep.due == day) return "as its sheet says";
-  return upkeep.months ? fmt::format("{} months after {}", *upkeep.months, tightening::date_text(*upkeep.calibrated))
+  return upkeep.months ? fmt::format("{} months after {}", *upkeep.months, calendar::write_day(*upkeep.calibrated))
                        : fmt::format("{} months after {}, where the shop rules nothing else (ISO 6789)",
-                                     tightening::k_default_months, tightening::date_text(*upkeep.calibrated));
+                                     tightening::k_default_months, calendar::write_day(*upkeep.calibrated));
 }
 
 std::string pulls_words(const Upkeep& upkeep, year_month_day today) {
@@ -42,7 +43,7 @@ std::string pulls_words(const Upkeep& upkeep, year_month_day today) {
                                   upkeep.cycle_limit ? "" : ", where the shop rules nothing else (ISO 6789)");
   const auto next = tightening::next_due(upkeep, today, pulls_a_day(upkeep, today));
   if (next && next->by_cycles)
-    words += fmt::format("; as it has been used so far, on about {}", tightening::date_text(next->day));
+    words += fmt::format("; as it has been used so far, on about {}", calendar::write_day(next->day));
   return words;
 }
 

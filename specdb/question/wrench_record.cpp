@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "core/calendar/moment.hpp"
 #include "core/quantity/read.hpp"
 #include "core/quantity/write.hpp"
 #include "core/text/plain_text.hpp"
@@ -50,9 +51,9 @@ Result<std::string> turns_of(const std::string& text) {
 }
 
 Result<std::string> day_text(const std::string& text) {
-  const auto day = read_day(text);
+  const auto day = calendar::read_day(text);
   if (!day) return Refusal(day.error());
-  return tightening::date_text(*day);
+  return calendar::write_day(*day);
 }
 
 Result<void> put_scale(WrenchRecord& record, const WrenchWords& words) {
@@ -184,7 +185,7 @@ Result<WrenchRecord> new_wrench(const std::string& slug, const WrenchWords& word
   if (words.calibrated) {
     const auto day = read_past_day(*words.calibrated, today);
     if (!day) return in_field(day.error(), "--calibrated");
-    said->calibrated_on = tightening::date_text(*day);
+    said->calibrated_on = calendar::write_day(*day);
   }
   return said;
 }

@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include "core/calendar/moment.hpp"
 #include "core/text/plain_text.hpp"
 #include "core/tightening/upkeep.hpp"
 #include "specdb/catalogue/catalogue.hpp"
@@ -96,7 +97,7 @@ Result<Happened> happened(const WrenchHappening& h, year_month_day today) {
   const std::optional<std::string>& day_text = h.calibrated ? h.calibrated : h.on;
   const auto day = day_text ? read_past_day(*day_text, today) : Result<year_month_day>(today);
   if (!day) return in_field(day.error(), h.calibrated ? "--calibrated" : "--on");
-  out.event.on_date = tightening::date_text(*day);
+  out.event.on_date = calendar::write_day(*day);
   out.event.kind = h.calibrated ? "calibrated" : h.used ? "used" : h.drop ? "drop" : h.overload ? "overload" : "note";
   if (h.used) {
     const auto pulls = read_count(*h.used, k_most_pulls);
@@ -109,12 +110,12 @@ Result<Happened> happened(const WrenchHappening& h, year_month_day today) {
     out.event.words = std::move(*words);
   }
   if (h.due) {
-    const auto due = read_day(*h.due);
+    const auto due = calendar::read_day(*h.due);
     if (!due) return in_field(due.error(), "--due");
     if (*due <= *day)
       return not_understood("out-of-range", "it would be due before it was calibrated", *h.due,
                             "write the day that the new sheet names", "--due");
-    out.due = tightening::date_text(*due);
+    out.due = calendar::write_day(*due);
   }
   return out;
 }
@@ -164,7 +165,7 @@ Result<KeptWrench> revise_in_register(const std::filesystem::path& file, std::st
         if (auto free = check_names(all_wrenches(database), *is); !free) return free;
         revise_wrench(database, *is);
         add_wrench_event(database, was.slug,
-                         {tightening::date_text(today),
+                         {calendar::write_day(today),
                           "revised",
                           fmt::format("{}; because: {}", fmt::join(kept.changes, "; "), *why),
                           {}});
@@ -187,7 +188,7 @@ Result<KeptWrench> retire_in_register(const std::filesystem::path& file, std::st
               fmt::format("{} was retired on {}: {}", was.slug, *was.retired_on, *was.retired_because), {},
               fmt::format("bring it back with clampwright wrench revise {} --in-use --because TEXT", was.slug));
         WrenchRecord is = was;
-        is.retired_on = tightening::date_text(*day);
+        is.retired_on = calendar::write_day(*day);
         is.retired_because = *why;
         kept.changes = {fmt::format("retired on {}: {}", *is.retired_on, *why)};
         revise_wrench(database, is);
@@ -207,7 +208,7 @@ Result<KeptWrench> log_in_register(const std::filesystem::path& file, std::strin
                                                event.cycles ? fmt::format(", {} pulls", *event.cycles) : "")};
                    // An older sheet found later changes nothing that holds today.
                    const auto last = upkeep_of(was).calibrated;
-                   if (event.kind == "calibrated" && (!last || event.on_date >= tightening::date_text(*last))) {
+                   if (event.kind == "calibrated" && (!last || event.on_date >= calendar::write_day(*last))) {
                      WrenchRecord is = was;
                      is.calibrated_on = event.on_date;
                      is.due_on = what->due; // the day of the sheet before has been met

@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include "core/calendar/moment.hpp"
 #include "core/quantity/read.hpp"
 #include "core/quantity/write.hpp"
 #include "core/text/plain_text.hpp"
@@ -90,17 +91,11 @@ Result<double> read_accuracy(std::string_view text) {
   return share;
 }
 
-Result<std::chrono::year_month_day> read_day(std::string_view text) {
-  if (const auto day = tightening::read_date(text::plain_spaces(text))) return *day;
-  return not_understood("not-understood", "a day of the calendar is wanted", text,
-                        "write year, month and day, like 2026-11-30");
-}
-
 Result<std::chrono::year_month_day> read_past_day(std::string_view text, std::chrono::year_month_day today) {
-  const auto day = read_day(text);
+  auto day = calendar::read_day(text);
   if (day && *day > today)
     return not_understood("out-of-range", "a day still to come was understood", text,
-                          fmt::format("write a day up to today, {}", tightening::date_text(today)));
+                          fmt::format("write a day up to today, {}", calendar::write_day(today)));
   return day;
 }
 
@@ -126,21 +121,21 @@ tightening::Upkeep upkeep_of(const WrenchRecord& record) {
       since = record.events[i].on_date;
       first = i + 1;
     }
-  upkeep.calibrated = tightening::read_date(since);
+  upkeep.calibrated = calendar::stored_day(since);
   upkeep.months = record.calibration_months;
   upkeep.cycle_limit = record.calibration_cycles;
-  if (record.due_on) upkeep.due = tightening::read_date(*record.due_on);
+  if (record.due_on) upkeep.due = calendar::stored_day(*record.due_on);
   for (std::size_t i = 0; i < record.events.size(); ++i) {
     const EventRecord& event = record.events[i];
     if (event.on_date < since || (event.on_date == since && i < first)) continue;
     if (event.kind == "used") upkeep.cycles = std::min(k_many_cycles, upkeep.cycles + event.cycles.value_or(0));
     const bool drop = event.kind == "drop";
-    const auto day = tightening::read_date(event.on_date);
+    const auto day = calendar::stored_day(event.on_date);
     if ((drop || event.kind == "overload") && day && (!upkeep.mishap || *day < upkeep.mishap->day))
       upkeep.mishap = tightening::MishapOn{drop ? Mishap::drop : Mishap::overload, *day};
   }
   if (record.retired_on)
-    if (const auto day = tightening::read_date(*record.retired_on))
+    if (const auto day = calendar::stored_day(*record.retired_on))
       upkeep.retired = tightening::Retired{*day, record.retired_because.value_or("no reason is on record")};
   return upkeep;
 }

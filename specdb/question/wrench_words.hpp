@@ -32,8 +32,7 @@ struct ScaleRange {
 // A share above nothing and under one: how far a wrench may be off.
 [[nodiscard]] Result<double> read_accuracy(std::string_view text);
 
-// A day of the calendar, 2026-12-31; and one that is not after today.
-[[nodiscard]] Result<std::chrono::year_month_day> read_day(std::string_view text);
+// A day of the calendar, 2026-12-31, that is not after today.
 [[nodiscard]] Result<std::chrono::year_month_day> read_past_day(std::string_view text,
                                                                 std::chrono::year_month_day today);
 

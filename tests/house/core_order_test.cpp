@@ -30,6 +30,7 @@ struct Folder {
 const std::vector<Folder> k_folders{
     {"text",       {}, "letters and spaces, for everything that reads or quotes"},
     {"problem",    {"text"}, "why a question has no answer, quoting what was asked; anything may fail"},
+    {"calendar",   {"text", "problem"}, "days and times, read from text"},
     {"source",     {}, "where a value comes from; anything may carry one"},
     {"working",    {}, "the steps of a calculation, as text"},
     {"quantity",   {"text", "problem"}, "reading a quantity may fail"},
@@ -38,8 +39,8 @@ const std::vector<Folder> k_folders{
     {"friction",   {"text", "problem", "quantity", "source"}, "bands with their sources, read from text"},
     {"crank",      {"quantity", "thread"}, "forces of the engine's crank on a joint, and which hand of thread its turning tightens"},
     {"finding",    {"quantity"}, "what is noticed about a joint, with its figures"},
-    {"locking",    {"text", "problem", "quantity", "source", "friction", "finding"}, "what holds a thread, and what becomes of it: cure, running torque, other surfaces"},
-    {"tightening", {"text", "problem", "quantity", "source", "working", "thread", "strength", "friction", "finding"}, "brings thread, strength and friction together into answer and findings"},
+    {"locking",    {"text", "problem", "calendar", "quantity", "source", "friction", "finding"}, "what holds a thread, and what becomes of it: cure, running torque, other surfaces"},
+    {"tightening", {"text", "problem", "calendar", "quantity", "source", "working", "thread", "strength", "friction", "finding"}, "brings thread, strength and friction together into answer and findings"},
     {"joint",      {"text", "quantity", "source", "working", "thread", "strength", "friction", "crank", "finding", "tightening"}, "what a tightened bolt works in: thread in the part, nut, seat, heat, drive"},
     {"substitute", {"text", "problem", "quantity", "source", "thread", "strength", "finding", "tightening", "joint"}, "may another fastener go in: compares every property, and the joint as it would be tightened"},
     {"workup",     {"quantity", "working", "strength", "finding", "tightening", "joint"}, "a torque where the maker gives none: the weakest part against what the joint must carry"},

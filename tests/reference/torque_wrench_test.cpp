@@ -3,6 +3,7 @@
 // Published examples of torque wrenches with adaptors, of their accuracy and care, and of the uncertainty of the clamp
 // load: rows ADAPT-…, WRENCH-… and UNC-… of the reference collection's practice/examples.csv, and its
 // handbooks/torque_wrench_extension_examples.csv. All were seen second hand; what a row computed itself says so.
+#include "core/calendar/moment.hpp"
 #include "core/quantity/read.hpp"
 #include "core/tightening/clamp.hpp"
 #include "core/tightening/uncertainty.hpp"
@@ -76,15 +77,15 @@ TEST(TorqueWrenchScale, IsAtMostSoCoarse) {
 // days. By months it would be 2026-01-10.
 TEST(TorqueWrenchCalibration, IsDueByCyclesBeforeItIsDueByMonths) {
   Upkeep upkeep;
-  upkeep.calibrated = read_date("2025-01-10");
+  upkeep.calibrated = calendar::stored_day("2025-01-10");
   upkeep.cycles = 4900;
-  const std::chrono::year_month_day today = read_date("2025-11-01").value();
+  const std::chrono::year_month_day today = calendar::stored_day("2025-11-01").value();
   EXPECT_TRUE(upkeep_findings("W", upkeep, today).empty());
   const auto next = next_due(upkeep, today, 2);
   ASSERT_TRUE(next.has_value());
   EXPECT_TRUE(next->by_cycles);
   EXPECT_EQ((std::chrono::sys_days(next->day) - std::chrono::sys_days(today)).count(), 50);
-  EXPECT_EQ(date_text(due_day(upkeep).value()), "2026-01-10");
+  EXPECT_EQ(calendar::write_day(due_day(upkeep).value()), "2026-01-10");
 }
 
 // UNC-01: 25 N·m, K 0.20, 8 mm: 15 625 N; UNC-02 and UNC-04: less 35 % and 25 % (NASA-STD-5020 as quoted in J. Failure

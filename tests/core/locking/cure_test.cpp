@@ -125,11 +125,11 @@ TEST(Cure, IsNothingForASurfaceThatMustNotHaveIt) {
 
 TEST(Cure, SaysWhenItIsReady) {
   CureCase asked = on({Activity::active}, 20);
-  asked.fitted_at = read_moment("2026-11-26 09:30").value();
+  asked.fitted_at = calendar::read_moment("2026-11-26 09:30").value();
   const CureAnswer answer = cure(asked, published());
-  EXPECT_EQ(write_moment(answer.full_at.value()), "2026-11-29 09:30");
-  EXPECT_EQ(write_moment(answer.set_from.value()), "2026-11-26 15:30");
-  EXPECT_EQ(write_moment(answer.set_by.value()), "2026-11-27 09:30");
+  EXPECT_EQ(calendar::write_moment(answer.full_at.value()), "2026-11-29 09:30");
+  EXPECT_EQ(calendar::write_moment(answer.set_from.value()), "2026-11-26 15:30");
+  EXPECT_EQ(calendar::write_moment(answer.set_by.value()), "2026-11-27 09:30");
   asked.temperature = degrees_celsius(0);
   EXPECT_FALSE(cure(asked, published()).full_at);
 }

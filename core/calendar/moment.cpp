@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/locking/moment.hpp"
+#include "core/calendar/moment.hpp"
 
 #include <cmath>
 
@@ -7,7 +7,7 @@
 
 #include "core/text/plain_text.hpp"
 
-namespace clampwright::locking {
+namespace clampwright::calendar {
 
 namespace {
 
@@ -81,10 +81,18 @@ Moment later(const Moment& moment, double minutes) {
   return {std::chrono::year_month_day(days), static_cast<int>(all % k_minutes_of_day)};
 }
 
-std::string write_moment(const Moment& moment) {
-  return fmt::format("{:04}-{:02}-{:02} {:02}:{:02}", static_cast<int>(moment.day.year()),
-                     static_cast<unsigned>(moment.day.month()), static_cast<unsigned>(moment.day.day()),
-                     moment.minute / 60, moment.minute % 60);
+std::optional<std::chrono::year_month_day> stored_day(std::string_view text) {
+  const auto day = read_day(text);
+  return day ? std::optional(*day) : std::nullopt;
 }
 
-} // namespace clampwright::locking
+std::string write_day(std::chrono::year_month_day day) {
+  return fmt::format("{:04}-{:02}-{:02}", static_cast<int>(day.year()), static_cast<unsigned>(day.month()),
+                     static_cast<unsigned>(day.day()));
+}
+
+std::string write_moment(const Moment& moment) {
+  return fmt::format("{} {:02}:{:02}", write_day(moment.day), moment.minute / 60, moment.minute % 60);
+}
+
+} // namespace clampwright::calendar

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/locking/moment.hpp"
+#include "core/calendar/moment.hpp"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include "tests/core/problem_of.hpp"
 
-namespace clampwright::locking {
+namespace clampwright::calendar {
 namespace {
 
 using testing::HasSubstr;
@@ -61,4 +61,4 @@ TEST(Moment, IsRefusedWhereNoCalendarOrClockHasIt) {
 }
 
 } // namespace
-} // namespace clampwright::locking
+} // namespace clampwright::calendar

@@ -12,6 +12,7 @@
 #include "core/quantity/write.hpp"
 #include "core/text/plain_text.hpp"
 #include "specdb/catalogue/surfaces.hpp"
+#include "specdb/question/kept_file.hpp"
 #include "specdb/workshop/compounds.hpp"
 #include "specdb/workshop/entries.hpp"
 #include "specdb/workshop/workshop_file.hpp"
@@ -147,10 +148,9 @@ Result<std::string> reason(const std::string& because) {
   return plain;
 }
 
-Result<CompoundRecord> standing(const std::filesystem::path& file, const std::string& name) {
-  const auto workshop = Workshop::open(file);
-  if (!workshop) return Refusal(workshop.error());
-  auto compound = find_compound(*workshop, name);
+// The one of that name that is in use.
+Result<CompoundRecord> standing(const SQLite::Database& database, const std::string& name) {
+  auto compound = find_compound(database, name);
   if (!compound) return compound;
   if (compound->retired_on)
     return refuse(
@@ -158,6 +158,12 @@ Result<CompoundRecord> standing(const std::filesystem::path& file, const std::st
         fmt::format("it was retired on {}: {}", *compound->retired_on, compound->retired_because.value_or("")), name,
         "enter a new one with clampwright shelf add");
   return compound;
+}
+
+void keep(const SQLite::Database& database, CompoundRecord& compound, EventRecord event) {
+  revise_compound(database, compound);
+  add_compound_event(database, compound.slug, event);
+  compound.events.push_back(std::move(event));
 }
 
 std::string state_words(const CompoundRecord& compound, std::chrono::year_month_day today) {
@@ -188,23 +194,12 @@ Result<CompoundRecord> add_to_shelf(const Catalogue& catalogue, const std::files
   if (!entry.grade) return refuse(Trouble::usage, "missing", "the grade is missing", {}, k_example, "--grade");
   auto compound = with_entry(catalogue, {}, entry);
   if (!compound) return compound;
-  std::vector<CompoundRecord> there;
-  std::error_code ignored;
-  const bool exists = std::filesystem::exists(file, ignored);
-  if (exists) {
-    const auto workshop = Workshop::open(file);
-    if (!workshop) return Refusal(workshop.error());
-    there = all_compounds(*workshop);
-  }
-  compound->slug = slug_for(compound->label, there);
-  const auto done =
-      exists ? Workshop::change(file,
-                                [&](SQLite::Database& database) -> Result<void> {
-                                  add_compound(database, *compound);
-                                  return {};
-                                })
-             : Workshop::create(file, [&](SQLite::Database& database) { add_compound(database, *compound); });
-  if (!done) return Refusal(done.error());
+  const auto made = change_or_make(file, [&](SQLite::Database& database) -> Result<void> {
+    compound->slug = slug_for(compound->label, all_compounds(database));
+    add_compound(database, *compound);
+    return {};
+  });
+  if (!made) return Refusal(made.error());
   return compound;
 }
 
@@ -213,42 +208,40 @@ Result<CompoundRecord> revise_on_shelf(const Catalogue& catalogue, const std::fi
                                        std::chrono::year_month_day today) {
   const auto why = reason(because);
   if (!why) return Refusal(why.error());
-  const auto was = standing(file, name);
-  if (!was) return Refusal(was.error());
-  auto is = with_entry(catalogue, *was, entry);
-  if (!is) return is;
-  const std::string changed = changes(*was, *is);
-  if (changed.empty())
-    return refuse(Trouble::usage, "missing", "nothing would change", name,
-                  "say what is different, like --expires 2027-06-30");
-  const EventRecord event{calendar::write_day(today), "revised", fmt::format("{}; because {}", changed, *why)};
+  CompoundRecord kept;
   const auto done = Workshop::change(file, [&](SQLite::Database& database) -> Result<void> {
-    revise_compound(database, *is);
-    add_compound_event(database, is->slug, event);
+    const auto was = standing(database, name);
+    if (!was) return Refusal(was.error());
+    auto is = with_entry(catalogue, *was, entry);
+    if (!is) return Refusal(is.error());
+    const std::string changed = changes(*was, *is);
+    if (changed.empty())
+      return refuse(Trouble::usage, "missing", "nothing would change", name,
+                    "say what is different, like --expires 2027-06-30");
+    kept = std::move(*is);
+    keep(database, kept, {calendar::write_day(today), "revised", fmt::format("{}; because {}", changed, *why), {}});
     return {};
   });
   if (!done) return Refusal(done.error());
-  is->events.push_back(event);
-  return is;
+  return kept;
 }
 
 Result<CompoundRecord> retire_from_shelf(const std::filesystem::path& file, const std::string& name,
                                          const std::string& because, std::chrono::year_month_day today) {
   const auto why = reason(because);
   if (!why) return Refusal(why.error());
-  auto compound = standing(file, name);
-  if (!compound) return compound;
-  compound->retired_on = calendar::write_day(today);
-  compound->retired_because = *why;
-  const EventRecord event{*compound->retired_on, "retired", *why};
+  CompoundRecord kept;
   const auto done = Workshop::change(file, [&](SQLite::Database& database) -> Result<void> {
-    revise_compound(database, *compound);
-    add_compound_event(database, compound->slug, event);
+    auto compound = standing(database, name);
+    if (!compound) return Refusal(compound.error());
+    kept = std::move(*compound);
+    kept.retired_on = calendar::write_day(today);
+    kept.retired_because = *why;
+    keep(database, kept, {*kept.retired_on, "retired", *why, {}});
     return {};
   });
   if (!done) return Refusal(done.error());
-  compound->events.push_back(event);
-  return compound;
+  return kept;
 }
 
 finding::Findings shelf_findings(const std::vector<CompoundRecord>& compounds, std::chrono::year_month_day today) {

@@ -11,6 +11,7 @@
 #include "core/text/plain_text.hpp"
 #include "core/tightening/upkeep.hpp"
 #include "specdb/catalogue/catalogue.hpp"
+#include "specdb/question/kept_file.hpp"
 #include "specdb/question/wrench_record.hpp"
 #include "specdb/question/wrench_words.hpp"
 #include "specdb/sql/query.hpp"
@@ -24,11 +25,6 @@ namespace {
 
 using std::chrono::year_month_day;
 constexpr int k_most_pulls = 100'000; // in one entry
-
-bool is_there(const std::filesystem::path& file) {
-  std::error_code none;
-  return std::filesystem::exists(std::filesystem::symlink_status(file, none));
-}
 
 Refusal name_taken(const std::string& name, const WrenchRecord& by) {
   return refuse(
@@ -126,17 +122,8 @@ Result<KeptWrench> add_to_register(const std::filesystem::path& file, const std:
                                    year_month_day today) {
   auto wrench = new_wrench(slug, words, today);
   if (!wrench) return Refusal(wrench.error());
-  KeptWrench kept{std::move(*wrench), {"entered"}, !is_there(file)};
-  if (kept.made_file) {
-    const std::string data_version = Catalogue().data_version();
-    const auto made = Workshop::create(file, [&](SQLite::Database& database) {
-      run(database, "INSERT INTO meta VALUES ('data_version', ?)", data_version);
-      add_wrench(database, kept.wrench);
-    });
-    if (!made) return Refusal(made.error());
-    return kept;
-  }
-  const auto done = Workshop::change(file, [&](SQLite::Database& database) -> Result<void> {
+  KeptWrench kept{std::move(*wrench), {"entered"}, false};
+  const auto made = change_or_make(file, [&](SQLite::Database& database) -> Result<void> {
     const std::vector<WrenchRecord> others = all_wrenches(database);
     for (const WrenchRecord& other : others)
       if (other.slug == kept.wrench.slug) return name_taken(slug, other);
@@ -144,7 +131,8 @@ Result<KeptWrench> add_to_register(const std::filesystem::path& file, const std:
     add_wrench(database, kept.wrench);
     return {};
   });
-  if (!done) return Refusal(done.error());
+  if (!made) return Refusal(made.error());
+  kept.made_file = *made;
   return kept;
 }
 

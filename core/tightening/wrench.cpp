@@ -75,6 +75,7 @@ WrenchSetting set_wrench(const Wrench& wrench, const WrenchTask& task, std::chro
   };
   if (is_below(wanted, wrench.low)) refuse_scale(Code::below_tool_range, wrench.low);
   if (is_below(wrench.high, wanted)) refuse_scale(Code::above_tool_range, wrench.high);
+  const bool on_its_scale = out.findings.empty();
   if (task.turn && !turns(wrench, *task.turn))
     out.findings.push_back(
         {Code::wrench_direction, Severity::stop, {wrench.name, std::string(thread::turn_name(*task.turn))}});
@@ -91,8 +92,10 @@ WrenchSetting set_wrench(const Wrench& wrench, const WrenchTask& task, std::chro
     out.findings.insert(out.findings.end(), more.begin(), more.end());
   }
   out.suitable = out.setting.has_value() && out.findings.empty();
-  if (wrench.step && is_below(quantity::in_newton_metres(coarsest_division(task.torque)),
-                              quantity::in_newton_metres(torque_at(*wrench.step, wrench))))
+  // Off its scale there is nothing to set well.
+  if (on_its_scale && wrench.step &&
+      is_below(quantity::in_newton_metres(coarsest_division(task.torque)),
+               quantity::in_newton_metres(torque_at(*wrench.step, wrench))))
     out.findings.push_back(
         {Code::coarse_scale, Severity::mind, {wrench.name, torque_at(*wrench.step, wrench), task.torque}});
   return out;

@@ -164,6 +164,12 @@ TEST(CoarseScale, IsSaidOfMarksFurtherApartThanATenth) {
   EXPECT_TRUE(set.suitable);
 }
 
+TEST(CoarseScale, IsNotSaidOfATorqueOffTheScale) {
+  const WrenchSetting set = set_wrench(wrench(), task(2.8), k_today);
+  ASSERT_EQ(set.findings.size(), 1U);
+  EXPECT_EQ(set.findings.front().code, Code::below_tool_range);
+}
+
 TEST(UpkeepOfAWrench, SpeaksAgainstIt) {
   Wrench dropped = wrench();
   dropped.upkeep = Upkeep{.calibrated = k_today, .mishap = MishapOn{Mishap::drop, k_today}};

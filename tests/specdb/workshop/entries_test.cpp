@@ -327,7 +327,7 @@ TEST(Compounds, ComeOutAsTheyWentInAndAreRevised) {
     ASSERT_THAT(out->events, SizeIs(2));
     EXPECT_EQ(out->events[1].words, "batch: B 7 -> B 8");
   }
-  EXPECT_EQ(problem_of(find_compound(workshop, "green")).code, "no-such-compound");
+  EXPECT_EQ(problem_of(find_compound(workshop, "green")).code, "no-such-name");
 }
 
 TEST(Wrenches, AreRefusedWithTheList) {

@@ -7,6 +7,8 @@
 
 #include <fmt/format.h>
 
+#include "core/report/crank_words.hpp"
+
 namespace clampwright::report {
 
 namespace {
@@ -39,10 +41,6 @@ constexpr std::array k_wordings{
             "use one grade only, tighten before it sets, then leave it for its cure time. Not beside lock wire or on a "
             "locking nut.",
             "ISO 10964 and ASTM D5363 test lubricity by grade; TM 10-3930-643-20, para 2-12"},
-    Wording{Code::crank_reaction,
-            "The torque tries to turn the crank.{0} Hold the part itself or the same shaft end; no impact tool against "
-            "a stop.",
-            "slider-crank statics without friction; common practice for the holding"},
     Wording{
         Code::holding_unknown,
         "How to hold the shaft is not recorded for this joint. Find the maker's way before a stop or a rope is used.",
@@ -229,17 +227,6 @@ std::string_view verb_of(const Finding& finding) {
   }
 }
 
-std::string crank_reaction_text(const std::vector<std::string>& facts) {
-  const std::string stop =
-      facts.empty()
-          ? " A piston stop near top dead centre would bear many times the force that it bears lower down."
-          : fmt::format(
-                " A piston stop, for example one that meets the rising piston {} before top dead centre, would bear "
-                "{}, and more without limit nearer to it; undoing may take far more than tightening.",
-                facts[0], facts[1]);
-  return fmt::format(fmt::runtime(wording_of(Code::crank_reaction).text), stop);
-}
-
 // What is not stated cannot be said to differ.
 std::string surfaces_words(std::string_view stated, std::string_view fitted) {
   constexpr std::string_view k_not_stated = "not-stated";
@@ -338,9 +325,8 @@ std::string finding_text(const Finding& finding, const DisplayUnits& units) {
   std::vector<std::string> facts;
   for (const finding::Fact& fact : finding.facts)
     facts.push_back(fact_text(fact, units));
+  if (auto text = crank_finding_text(finding, facts, units)) return std::move(*text);
   switch (finding.code) {
-  case Code::crank_reaction:
-    return crank_reaction_text(facts);
   case Code::reduced_head:
     if (finding.severity == Severity::mind)
       return fmt::format(
@@ -395,6 +381,9 @@ std::string finding_brief(const Finding& finding, const DisplayUnits& units) {
   return end == std::string::npos ? text : text.substr(0, end + 1);
 }
 
-std::string_view finding_basis(Code code) { return wording_of(code).basis; }
+std::string_view finding_basis(Code code) {
+  const std::string_view of_crank = crank_finding_basis(code);
+  return of_crank.empty() ? wording_of(code).basis : of_crank;
+}
 
 } // namespace clampwright::report

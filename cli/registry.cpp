@@ -6,7 +6,9 @@
 #include "cli/commands/demo_command.hpp"
 #include "cli/commands/find_command.hpp"
 #include "cli/commands/gauge_command.hpp"
+#include "cli/commands/hand_command.hpp"
 #include "cli/commands/headmark_command.hpp"
+#include "cli/commands/hold_command.hpp"
 #include "cli/commands/show_command.hpp"
 #include "cli/commands/strip_command.hpp"
 #include "cli/commands/substitute_command.hpp"
@@ -29,6 +31,8 @@ std::vector<std::unique_ptr<Command>> make_commands() {
   commands.push_back(std::make_unique<StripCommand>());
   commands.push_back(std::make_unique<ChartCommand>());
   commands.push_back(std::make_unique<SubstituteCommand>());
+  commands.push_back(std::make_unique<HoldCommand>());
+  commands.push_back(std::make_unique<HandCommand>());
   commands.push_back(std::make_unique<DemoCommand>());
   commands.push_back(std::make_unique<FindCommand>());
   commands.push_back(std::make_unique<ShowCommand>());

@@ -8,12 +8,14 @@
 #include "cli/commands/demo_command.hpp"
 #include "cli/commands/find_command.hpp"
 #include "cli/commands/gauge_command.hpp"
+#include "cli/commands/hand_command.hpp"
 #include "cli/commands/headmark_command.hpp"
 #include "cli/commands/sequence_command.hpp"
 #include "cli/commands/lock_command.hpp"
 #include "cli/commands/renew_command.hpp"
 #include "cli/commands/running_command.hpp"
 #include "cli/commands/shelf_commands.hpp"
+#include "cli/commands/hold_command.hpp"
 #include "cli/commands/show_command.hpp"
 #include "cli/commands/slot_command.hpp"
 #include "cli/commands/strip_command.hpp"
@@ -50,6 +52,8 @@ std::vector<std::unique_ptr<Command>> make_commands() {
   commands.push_back(std::make_unique<LockCommand>());
   commands.push_back(std::make_unique<CureCommand>());
   commands.push_back(std::make_unique<RunningCommand>());
+  commands.push_back(std::make_unique<HoldCommand>());
+  commands.push_back(std::make_unique<HandCommand>());
   commands.push_back(std::make_unique<DemoCommand>());
   commands.push_back(std::make_unique<FindCommand>());
   commands.push_back(std::make_unique<ShowCommand>());

@@ -5,6 +5,7 @@
 
 #include "cli/json/locking_json.hpp"
 #include "cli/json/stack_json.hpp"
+#include "cli/json/hold_json.hpp"
 #include "cli/json/tightening_json.hpp"
 #include "cli/json/values_json.hpp"
 #include "cli/json/wrench_json.hpp"
@@ -204,6 +205,7 @@ Json joint_json(const specdb::JointAnswer& answer, bool invented) {
            {"rod_mm", number_or_null(joint.machine.rod_mm)},
            {"port_below_top_mm", number_or_null(joint.machine.port_below_top_mm)},
            {"plug_reach_mm", number_or_null(joint.machine.plug_reach_mm)},
+           {"stop", answer.stop ? stop_json(&*answer.stop) : Json(nullptr)},
            {"drive", text_or_null(joint.drive)},
            {"turn_to_tighten", thread::turn_name(answer.tighten)},
            {"turn_to_undo", thread::turn_name(answer.undo)},

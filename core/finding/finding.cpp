@@ -21,6 +21,20 @@ std::string_view code_name(Code code) {
     return "heat-limit";
   case Code::crank_reaction:
     return "crank-reaction";
+  case Code::near_dead_centre:
+    return "near-dead-centre";
+  case Code::stop_over_limit:
+    return "stop-over-limit";
+  case Code::plug_strips:
+    return "plug-strips";
+  case Code::port_open:
+    return "port-open";
+  case Code::stop_limit_not_stated:
+    return "stop-limit-not-stated";
+  case Code::press_fit_slips:
+    return "press-fit-slips";
+  case Code::look_at_thread:
+    return "look-at-thread";
   case Code::holding_unknown:
     return "holding-unknown";
   case Code::over_proof:

@@ -304,10 +304,20 @@ Result<Length> read_length(std::string_view text) {
   return metres(length);
 }
 
+// Degrees through their own maker, so that 15° is the angle that the code calls so.
 Result<Angle> read_angle(std::string_view text) {
-  const auto reading = read(text, Kind::angle);
+  return read(text, Kind::angle).map([](const Reading& reading) {
+    return reading.unit == &unit_named("deg") ? degrees(reading.value) : radians(reading.si());
+  });
+}
+
+Result<Stress> read_stress(std::string_view text) {
+  const auto reading = read(text, Kind::stress);
   if (!reading) return Refusal(reading.error());
-  return radians(reading->si());
+  if (!(reading->si() > 0))
+    return not_understood("out-of-range", "a stress of nothing was understood", text,
+                          "write a stress above zero, like 60MPa");
+  return pascals(reading->si());
 }
 
 Result<double> read_number(std::string_view original) { return plain_number(tidied(original), original, "0.12"); }

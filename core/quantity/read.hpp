@@ -37,6 +37,11 @@ struct Reading {
 // Of any sign and size.
 [[nodiscard]] Result<Angle> read_angle(std::string_view text);
 
+// Of any sign.
+[[nodiscard]] Result<Angle> read_angle(std::string_view text);
+// Greater than zero.
+[[nodiscard]] Result<Stress> read_stress(std::string_view text);
+
 // A plain number without a unit, of any sign: a coefficient. "0.12" Nothing but zero is smaller than 1e-12 or larger
 // than 1e12.
 [[nodiscard]] Result<double> read_number(std::string_view text);

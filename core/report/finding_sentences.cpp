@@ -28,11 +28,6 @@ constexpr std::array k_sentences{
         "locking nut.",
         "ISO 10964 and ASTM D5363 test lubricity by grade; TM 10-3930-643-20, para 2-12"},
     Sentence{
-        Code::crank_reaction,
-        "The torque tries to turn the crank.{0} Hold the part itself or the same shaft end; no impact tool against "
-        "a stop.",
-        "slider-crank statics without friction; common practice for the holding"},
-    Sentence{
         Code::holding_unknown,
         "How to hold the shaft is not recorded for this joint. Find the maker's way before a stop or a rope is used.",
         "the workshop file has no entry"},

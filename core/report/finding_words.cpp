@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "core/report/crank_words.hpp"
 #include "core/report/finding_sentences.hpp"
 
 namespace clampwright::report {
@@ -31,17 +32,6 @@ std::string_view verb_of(const Finding& finding) {
   default:
     return "";
   }
-}
-
-std::string crank_reaction_text(const std::vector<std::string>& facts) {
-  const std::string stop =
-      facts.empty()
-          ? " A piston stop near top dead centre would bear many times the force that it bears lower down."
-          : fmt::format(
-                " A piston stop, for example one that meets the rising piston {} before top dead centre, would bear "
-                "{}, and more without limit nearer to it; undoing may take far more than tightening.",
-                facts[0], facts[1]);
-  return fmt::format(fmt::runtime(sentence_of(Code::crank_reaction).text), stop);
 }
 
 // What is not stated cannot be said to differ.
@@ -143,9 +133,8 @@ std::string finding_text(const Finding& finding, const DisplayUnits& units) {
   std::vector<std::string> facts;
   for (const finding::Fact& fact : finding.facts)
     facts.push_back(fact_text(fact, units));
+  if (auto text = crank_finding_text(finding, facts, units)) return std::move(*text);
   switch (finding.code) {
-  case Code::crank_reaction:
-    return crank_reaction_text(facts);
   case Code::reduced_head:
     if (finding.severity == Severity::mind)
       return fmt::format(
@@ -225,6 +214,9 @@ std::string finding_brief(const Finding& finding, const DisplayUnits& units) {
   return end == std::string::npos ? text : text.substr(0, end + 1);
 }
 
-std::string_view finding_basis(Code code) { return sentence_of(code).basis; }
+std::string_view finding_basis(Code code) {
+  const std::string_view of_crank = crank_finding_basis(code);
+  return of_crank.empty() ? sentence_of(code).basis : of_crank;
+}
 
 } // namespace clampwright::report

@@ -14,7 +14,13 @@ MachineRecord demo_pump() {
           .stroke_mm = 44.0,
           .rod_mm = 88.0,
           .port_below_top_mm = 27.0,
-          .plug_reach_mm = 12.7};
+          .plug_reach_mm = 12.7,
+          .crown_depth_mm = 14.0,
+          .stop_length_mm = 23.0,
+          .stop_tip_mm = 10.0,
+          .stop_tip_limit_MPa = 60.0,
+          .plug_thread = "M14x1.25",
+          .head_material = "cast-aluminium"};
 }
 
 namespace {

@@ -11,6 +11,7 @@
 #include "specdb/catalogue/surfaces.hpp"
 #include "specdb/question/as_fitted.hpp"
 #include "specdb/question/case_question.hpp"
+#include "specdb/question/hold_question.hpp"
 #include "specdb/question/joint_question.hpp"
 #include "specdb/question/wrench_words.hpp"
 
@@ -111,6 +112,13 @@ void add_conflict(JointAnswer& answer) {
   if (conflict.facts.size() > 1) answer.findings.push_back(std::move(conflict));
 }
 
+// The stop on record of its machine, for a joint on the crank.
+void add_stop(const Catalogue& catalogue, JointAnswer& answer) {
+  const auto torque = torque_on_crank(answer);
+  if (!answer.joint.on_crank || !torque) return;
+  if (auto reply = recorded_stop(catalogue, answer.joint.machine, *torque)) answer.stop = std::move(reply->answer.stop);
+}
+
 // What follows from the place of the joint rather than from its clamp load.
 void add_place(JointAnswer& answer) {
   const JointRecord& joint = answer.joint;
@@ -120,7 +128,11 @@ void add_place(JointAnswer& answer) {
     findings.push_back({Code::left_hand, Severity::mind, {}});
   if (!joint.on_crank) return;
   Finding reaction{Code::crank_reaction, Severity::mind, {}};
-  if (const auto torque = torque_on_crank(answer); answer.crank && torque) {
+  const auto torque = torque_on_crank(answer);
+  if (answer.stop) {
+    const crank::StopAnswer& stop = *answer.stop;
+    reaction.facts = {stop.asked.before_top, stop.fitting.forces.piston, stop.below_top};
+  } else if (answer.crank && torque) {
     reaction.facts.emplace_back(k_stop_angle);
     reaction.facts.emplace_back(crank::stop_force(*answer.crank, k_stop_angle, *torque));
   }
@@ -250,6 +262,7 @@ Result<JointAnswer> answer_for(const Catalogue& catalogue, const JointRecord& jo
     if (!has(answer.findings, finding.code)) answer.findings.push_back(finding);
   if (!has(answer.findings, Code::maker_first)) answer.findings.push_back({Code::maker_first, Severity::note, {}});
   add_conflict(answer);
+  add_stop(catalogue, answer);
   add_place(answer);
   if (request.wrench) add_wrench(answer, request);
   if (request.wrenches) {

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "core/crank/held_by_stop.hpp"
 #include "core/crank/piston_stop.hpp"
 #include "core/finding/finding.hpp"
 #include "core/friction/reduction.hpp"
@@ -77,6 +78,7 @@ struct JointAnswer {
   JointRecord joint;
   ThreadEntry thread;
   std::optional<crank::SliderCrank> crank;
+  std::optional<crank::StopAnswer> stop; // on record for the machine, at the torque on the crank
   thread::Turn tighten = thread::Turn::clockwise;
   thread::Turn undo = thread::Turn::anticlockwise;
   std::vector<friction::Lock> locks;

@@ -2,14 +2,15 @@
 #include "specdb/question/joint_report.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include "core/crank/stop_working.hpp"
 #include "core/quantity/unit.hpp"
 #include "core/report/sequence_report.hpp"
 #include "core/report/stack_report.hpp"
+#include "core/report/hold_report.hpp"
 #include "core/report/tightening_report.hpp"
 #include "core/report/wording.hpp"
 #include "core/text/plain_text.hpp"
@@ -254,6 +255,9 @@ Section glance(const JointAnswer& answer, const DisplayUnits& units) {
   section.rows.push_back({"Tighten", fmt::format("{}, {}", thread::turn_name(answer.tighten), joint.seen_from)});
   section.rows.push_back({"Undo", fmt::format("{}, {}", thread::turn_name(answer.undo), joint.seen_from)});
   if (joint.holding) section.rows.push_back({"Hold", *joint.holding});
+  if (answer.stop)
+    for (report::Row& row : report::stop_rows(*answer.stop, units))
+      section.rows.push_back(std::move(row));
   if (joint.drive) section.rows.push_back({"Drive", *joint.drive});
   add_locks(section, answer);
   add_slot(section, answer, units);
@@ -336,19 +340,10 @@ void add_clamp(report::Document& document, const JointAnswer& joint, const Figur
 // How the crank-reaction finding comes to the force on a piston stop.
 Working stop_working(const JointAnswer& answer) {
   if (!answer.joint.on_crank || !answer.crank || !torque_on_crank(answer)) return {};
-  const crank::SliderCrank& crank = *answer.crank;
-  const quantity::Angle angle = k_stop_angle;
-  const double t = quantity::in_radians(angle);
-  const std::string source = "slider-crank statics without offset and friction";
-  const quantity::Angle rod = quantity::radians(std::asin(crank.radius / crank.rod * std::sin(t)));
-  return {{"r", "crank radius", "half of the stroke", quantity::in_millimetres(crank.radius), "mm", "workshop file"},
-          {"l", "rod length", "as recorded", quantity::in_millimetres(crank.rod), "mm", "workshop file"},
-          {"t", "angle of the stop before top dead centre", "for example", quantity::in_degrees(angle), "°", "example"},
-          {"p", "angle of the rod", "asin(r/l·sin t)", quantity::in_degrees(rod), "°", source},
-          {"l_c", "lever of the piston", "r·sin(t + p)/cos p",
-           quantity::in_millimetres(crank::bore_lever(crank, angle)), "mm", source},
-          {"F_s", "force on the stop and the crown", "T·1000/l_c",
-           quantity::in_newtons(crank::stop_force(crank, angle, *torque_on_crank(answer))), "N", source}};
+  crank::WorkingNames names{"as recorded", "workshop file", "for example", "example"};
+  if (answer.stop) names.angle_formula = "of the stop on record", names.angle_source = "workshop file";
+  return crank::lever_working(*answer.crank, answer.stop ? answer.stop->asked.before_top : k_stop_angle,
+                              *torque_on_crank(answer), names);
 }
 
 // Sources of what the joint works in and of the published factors, each once.

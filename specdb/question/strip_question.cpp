@@ -13,6 +13,7 @@
 #include "core/tightening/clamp.hpp"
 #include "specdb/catalogue/materials.hpp"
 #include "specdb/catalogue/strengths.hpp"
+#include "specdb/question/known_limits.hpp"
 
 namespace clampwright::specdb {
 
@@ -26,20 +27,6 @@ using quantity::Length;
 constexpr const char* k_example = "clampwright strip M8 --class 8.8 --material cast-aluminium --length 16mm";
 
 std::string mm(Length length) { return quantity::write_number(quantity::in_millimetres(length), 4) + " mm"; }
-
-Result<thread::Limits> limits_of(const ThreadEntry& entry, std::string_view text, const char* field) {
-  if (entry.limits) return *entry.limits;
-  const auto& thread = entry.thread;
-  const std::string what = thread.tolerance.empty()
-                               ? thread.designation
-                               : fmt::format("{} of class {}", thread.designation, thread.tolerance);
-  return refuse(
-      Trouble::no_such, "no-limits",
-      fmt::format("no limits of size are known for {}, so its strip areas are not either", what), text,
-      "known are those of metric threads (6g/6H) and of Unified ones (2A/2B); basic sizes would overstate the "
-      "areas by about a third",
-      field);
-}
 
 // "2" is two turns, "2.5mm" a length, "0" none.
 Result<Length> read_incomplete(const std::optional<std::string>& text, const thread::Thread& thread) {
@@ -74,7 +61,7 @@ Result<Insert> keyed_insert(const Catalogue& catalogue, const StripQuestion& q, 
         "--outer-thread");
   const auto outer = find_thread(catalogue, *q.outer_thread);
   if (!outer) return in_field(outer.error(), "--outer-thread");
-  const auto limits = limits_of(*outer, *q.outer_thread, "--outer-thread");
+  const auto limits = known_limits(*outer, *q.outer_thread, "--outer-thread");
   if (!limits) return Refusal(limits.error());
   // The wall of the sleeve lies between them.
   if (limits->d3_max <= bolt.diameter)
@@ -184,7 +171,7 @@ Result<StripReply> answer_strip(const Catalogue& catalogue, const StripQuestion&
   if (const auto fits = check(q); !fits) return Refusal(fits.error());
   auto fastener = resolve(catalogue, q.fastener);
   if (!fastener) return Refusal(fastener.error());
-  const auto limits = limits_of(fastener->thread, q.fastener.thread, "");
+  const auto limits = known_limits(fastener->thread, q.fastener.thread, "");
   if (!limits) return Refusal(limits.error());
   const auto material = find_material(catalogue, *q.material);
   if (!material) return in_field(material.error(), "--material");

@@ -37,7 +37,6 @@ const std::vector<Folder> k_folders{
     {"thread",     {"text", "problem", "quantity", "source", "working"}, "designations are read, limits have sources, geometry shows its steps"},
     {"strength",   {"quantity", "source"}, "stresses with their sources; what class a thread has is not a thread's matter"},
     {"friction",   {"text", "problem", "quantity", "source"}, "bands with their sources, read from text"},
-    {"crank",      {"quantity", "thread"}, "forces of the engine's crank on a joint, and which hand of thread its turning tightens"},
     {"finding",    {"quantity"}, "what is noticed about a joint, with its figures"},
     {"locking",    {"text", "problem", "calendar", "quantity", "source", "friction", "finding"}, "what holds a thread, and what becomes of it: cure, running torque, other surfaces"},
     {"tightening", {"text", "problem", "calendar", "quantity", "source", "working", "thread", "strength", "friction", "finding"}, "brings thread, strength and friction together into answer and findings"},

@@ -25,8 +25,7 @@ struct Hold {
 
 // Reference file practice/examples.csv, rows HOLD-01 to HOLD-07 and HOLD-14: slider-crank statics without offset and
 // friction, sin p = (r/l)·sin t, F = T·cos p/(r·sin(t + p)); derived and computed there, not read in print. HOLD-14 is
-// the least force over all angles, found numerically. Rows 08, 10 and 11 (rod angle, side thrust, distance below top)
-// wait for the functions that answer them.
+// the least force over all angles, found numerically. The other rows stand in tests/reference.
 // clang-format off
 constexpr Hold k_holds[] = {
     {"HOLD-01", 30.0, 25.0, 100.0, 10.0,     5544.235089, 1e-5},
@@ -87,6 +86,74 @@ TEST(BoreLever, GivesTheTorqueOfTheGasForce) {
   };
   EXPECT_NEAR(torque(3.5, 12), 51.866583, 51.9 * 1e-5);
   EXPECT_NEAR(torque(2.0, 30), 69.749706, 69.7 * 1e-5);
+}
+
+// Virtual work, F·dx = T·dt, with the slope of the piston's way taken numerically: another route to the lever.
+TEST(BoreLever, IsTheSlopeOfThePistonsWay) {
+  constexpr double k_step = 1e-4;
+  for (const double ratio : {1.02, 1.5, 2.0, 4.0, 30.0})
+    for (double t = 1.0; t < 180.0; t += 3.5) {
+      const SliderCrank one = crank(25, 25 * ratio);
+      const double before = in_millimetres(below_top(one, degrees(t) - quantity::radians(k_step)));
+      const double after = in_millimetres(below_top(one, degrees(t) + quantity::radians(k_step)));
+      EXPECT_NEAR(in_millimetres(bore_lever(one, degrees(t))), (after - before) / (2.0 * k_step), 1e-4)
+          << ratio << " " << t;
+    }
+}
+
+// At the dead centres nothing has moved, or the whole stroke; at the right angle r + l - √(l² - r²): by hand for
+// 25 and 100 mm 125 - √9375 = 28.175 mm.
+TEST(BelowTop, RunsFromNothingToTheStroke) {
+  EXPECT_DOUBLE_EQ(in_millimetres(below_top(crank(25, 100), degrees(0))), 0.0);
+  EXPECT_NEAR(in_millimetres(below_top(crank(25, 100), degrees(180))), 50.0, 1e-9);
+  EXPECT_NEAR(in_millimetres(below_top(crank(25, 100), degrees(90))), 28.175417, 1e-6);
+}
+
+// By hand near the top: x is about r·(1 + r/l)·t²/2, 25·1.25·0.001²/2 mm at a thousandth of a radian.
+TEST(BelowTop, KeepsItsDigitsNearTheTop) {
+  EXPECT_NEAR(in_millimetres(below_top(crank(25, 100), quantity::radians(1e-3))), 1.5625e-5, 1e-11);
+  EXPECT_NEAR(quantity::in_radians(before_top(crank(25, 100), millimetres(1.5625e-5))), 1e-3, 1e-9);
+}
+
+TEST(BeforeTop, UndoesBelowTop) {
+  for (const double ratio : {1.001, 1.5, 4.0, 100.0})
+    for (double t = 0.001; t < 180.0; t += 1.7) {
+      const SliderCrank one = crank(25, 25 * ratio);
+      const double again = quantity::in_degrees(before_top(one, below_top(one, degrees(t))));
+      EXPECT_NEAR(again, t, 1e-6) << ratio << " " << t;
+    }
+}
+
+TEST(BeforeTop, ReachesBothDeadCentres) {
+  EXPECT_DOUBLE_EQ(quantity::in_degrees(before_top(crank(25, 100), millimetres(0))), 0.0);
+  EXPECT_NEAR(quantity::in_degrees(before_top(crank(25, 100), millimetres(50))), 180.0, 1e-6);
+}
+
+// Looked for on a grid, not by the slope.
+TEST(AngleOfLeastForce, HasNoLongerLeverBesideIt) {
+  for (const double ratio : {1.02, 1.2, 2.0, 4.0, 50.0}) {
+    const SliderCrank one = crank(25, 25 * ratio);
+    const auto longest = bore_lever(one, angle_of_least_force(one));
+    for (double t = 0.5; t < 180.0; t += 0.5)
+      EXPECT_LE(in_millimetres(bore_lever(one, degrees(t))), in_millimetres(longest) + 1e-9) << ratio << " " << t;
+  }
+}
+
+// With an endless rod the motion is a sine: least at 90°, where the lever is r.
+TEST(AngleOfLeastForce, IsARightAngleForAnEndlessRod) {
+  EXPECT_NEAR(quantity::in_degrees(angle_of_least_force(crank(25, 1e9))), 90.0, 1e-4);
+}
+
+// The rod carries what crown and bore bear at right angles to each other.
+TEST(CrankForces, AreInBalanceAtThePiston) {
+  for (double t = 2.0; t < 180.0; t += 11.0) {
+    const CrankForces forces = crank_forces(crank(25, 100), degrees(t), newton_metres(30));
+    const double piston = in_newtons(forces.piston);
+    const double side = in_newtons(forces.side);
+    const double rod = in_newtons(forces.rod);
+    EXPECT_NEAR(rod * rod, piston * piston + side * side, 1e-6 * rod * rod) << t;
+    EXPECT_DOUBLE_EQ(in_newtons(forces.crankpin), 1200.0); // 30 N·m over 25 mm
+  }
 }
 
 } // namespace clampwright::crank

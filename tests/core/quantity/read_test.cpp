@@ -188,4 +188,17 @@ TEST(ReadLengthPair, RefusesWhatIsNoPair) {
     EXPECT_FALSE(read_length_pair(text)) << text;
 }
 
+TEST(ReadAngle, IsTheAngleThatTheCodeCallsSo) {
+  EXPECT_TRUE(read_angle("15deg").value() == degrees(15));
+  EXPECT_DOUBLE_EQ(in_degrees(read_angle("-30°").value()), -30.0);
+  EXPECT_DOUBLE_EQ(in_radians(read_angle("0.5 rad").value()), 0.5);
+  EXPECT_EQ(problem_of(read_angle("15")).code, "bare-number");
+  EXPECT_EQ(problem_of(read_angle("15mm")).code, "wrong-kind");
+}
+
+TEST(ReadStress, IsAboveNothing) {
+  EXPECT_DOUBLE_EQ(in_megapascals(read_stress("60MPa").value()), 60.0);
+  EXPECT_EQ(problem_of(read_stress("0MPa")).code, "out-of-range");
+}
+
 } // namespace clampwright::quantity

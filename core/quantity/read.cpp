@@ -322,6 +322,21 @@ Result<Stress> read_stress(std::string_view text) {
 
 Result<double> read_number(std::string_view original) { return plain_number(tidied(original), original, "0.12"); }
 
+Result<int> read_count(std::string_view text, int least, int most) {
+  const std::string hint = fmt::format("write a whole number from {} to {}", least, most);
+  const auto number = read_number(text);
+  if (!number) {
+    Problem problem = number.error();
+    problem.hint = hint;
+    return Refusal(std::move(problem));
+  }
+  if (!(*number >= least && *number <= most) || std::floor(*number) < *number)
+    return not_understood("out-of-range",
+                          fmt::format("a number from {} to {} is wanted; {:.6g} was understood", least, most, *number),
+                          text, hint);
+  return static_cast<int>(*number);
+}
+
 Result<double> read_share(std::string_view original) {
   std::string text = tidied(original);
   const bool percent = text.ends_with('%');

@@ -46,6 +46,9 @@ struct Reading {
 // than 1e12.
 [[nodiscard]] Result<double> read_number(std::string_view text);
 
+// A whole number from `least` to `most`: how many bolts, slots, months.
+[[nodiscard]] Result<int> read_count(std::string_view text, int least, int most);
+
 // A share of one: "0.75" or "75%". Not negative.
 [[nodiscard]] Result<double> read_share(std::string_view text);
 

@@ -3,6 +3,7 @@
 
 #include <string_view>
 
+#include "core/problem/problem.hpp"
 #include "core/thread/thread.hpp"
 
 namespace clampwright::thread {
@@ -21,5 +22,8 @@ enum class Turn { clockwise, anticlockwise };
 [[nodiscard]] constexpr std::string_view turn_name(Turn turn) {
   return turn == Turn::clockwise ? "clockwise" : "anticlockwise";
 }
+
+// clockwise (cw) or anticlockwise (acw, ccw, anti-clockwise, counterclockwise), in any case.
+[[nodiscard]] Result<Turn> read_turn(std::string_view text);
 
 } // namespace clampwright::thread

@@ -26,14 +26,6 @@ struct Word {
   Value value;
 };
 
-constexpr std::array k_turns{Word<Turn>{"clockwise", Turn::clockwise},
-                             Word<Turn>{"anticlockwise", Turn::anticlockwise},
-                             Word<Turn>{"cw", Turn::clockwise},
-                             Word<Turn>{"ccw", Turn::anticlockwise},
-                             Word<Turn>{"acw", Turn::anticlockwise},
-                             Word<Turn>{"anti-clockwise", Turn::anticlockwise},
-                             Word<Turn>{"counterclockwise", Turn::anticlockwise},
-                             Word<Turn>{"counter-clockwise", Turn::anticlockwise}};
 constexpr std::array k_drivers{Word<Driver>{"shaft", Driver::shaft}, Word<Driver>{"part", Driver::part}};
 // Is the turn seen from the other side than the free end?
 constexpr std::array k_sides{Word<bool>{"free-end", false}, Word<bool>{"engine-side", true}};
@@ -102,8 +94,12 @@ Result<void> check_missing(const HandQuestion& q) {
 } // namespace
 
 Result<HandReply> answer_hand(const HandQuestion& q) {
-  const auto turn = read_word(q.rotation, k_turns, "--rotation", "clockwise or anticlockwise (cw, ccw, acw)");
-  if (!turn) return Refusal(turn.error());
+  std::optional<Turn> turn;
+  if (q.rotation) {
+    const auto read = thread::read_turn(*q.rotation);
+    if (!read) return in_field(read.error(), "--rotation");
+    turn = *read;
+  }
   const auto other_side = read_word(q.seen_from, k_sides, "--seen-from", "free-end or engine-side");
   if (!other_side) return Refusal(other_side.error());
   const auto driver = read_word(q.driver, k_drivers, "--driver", "shaft or part: which turns the other in service");
@@ -112,7 +108,7 @@ Result<HandReply> answer_hand(const HandQuestion& q) {
   if (!fit) return Refusal(fit.error());
   if (const auto whole = check_missing(q); !whole) return Refusal(whole.error());
   HandReply reply;
-  reply.answer = crank::hand_for({{**other_side ? crank::reversed(**turn) : **turn, **driver}, *fit, q.fitted});
+  reply.answer = crank::hand_for({{**other_side ? crank::reversed(*turn) : *turn, **driver}, *fit, q.fitted});
   reply.sources = {
       {"Michigan Administrative Code R 408.10115", "", "(1), (5)(a): driven wheels", Known::second_hand},
       {"Relative torque of a steady drive", "", "a load drags the part backwards", Known::computed},

@@ -8,9 +8,9 @@
 
 #include "core/crank/stop_working.hpp"
 #include "core/quantity/unit.hpp"
+#include "core/report/hold_report.hpp"
 #include "core/report/sequence_report.hpp"
 #include "core/report/stack_report.hpp"
-#include "core/report/hold_report.hpp"
 #include "core/report/tightening_report.hpp"
 #include "core/report/wording.hpp"
 #include "core/text/plain_text.hpp"

@@ -20,9 +20,8 @@ constexpr const char* k_like = "write clampwright sequence --bolts 6 --pattern c
 
 Result<int> bolts_of(const SequenceQuestion& q, const JointAnswer* joint) {
   if (q.bolts) {
-    const auto bolts =
-        read_count(*q.bolts, tightening::k_fewest_bolts, tightening::k_most_bolts, "--bolts", "--bolts 6");
-    if (!bolts) return bolts;
+    const auto bolts = quantity::read_count(*q.bolts, tightening::k_fewest_bolts, tightening::k_most_bolts);
+    if (!bolts) return in_field(bolts.error(), "--bolts");
     if (joint != nullptr && joint->joint.quantity != *bolts)
       return refuse(Trouble::usage, "surplus",
                     fmt::format("{} has {} of them", joint->joint.slug, joint->joint.quantity), *q.bolts,

@@ -2,7 +2,6 @@
 #include "specdb/question/stack_question.hpp"
 
 #include <algorithm>
-#include <charconv>
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
@@ -230,20 +229,13 @@ constexpr const char* k_like_angle =
     "write clampwright angle M10 --class 10.9 --snug 20Nm --angle 60deg --surfaces oiled --grip 30mm "
     "--part-material steel";
 
-} // namespace
-
-Result<int> read_count(std::string_view text, int least, int most, const std::string& field, const std::string& like) {
-  const std::string plain = text::plain_spaces(text);
-  int value = 0;
-  const auto [end, error] = std::from_chars(plain.data(), plain.data() + plain.size(), value);
-  if (error == std::errc::result_out_of_range ||
-      (error == std::errc{} && end == plain.data() + plain.size() && (value < least || value > most)))
-    return not_understood("out-of-range", fmt::format("a number from {} to {} is wanted", least, most), text,
-                          fmt::format("write {}", like), field);
-  if (error != std::errc{} || end != plain.data() + plain.size())
-    return not_understood("not-understood", "a whole number is wanted", text, fmt::format("write {}", like), field);
-  return value;
+Result<int> counted(const std::string& text, int least, int most, const char* field) {
+  const auto count = quantity::read_count(text, least, most);
+  if (!count) return in_field(count.error(), field);
+  return *count;
 }
+
+} // namespace
 
 Result<Stack> stack_of(const Catalogue& catalogue, const StackQuestion& q, const CaseQuestion& fastener,
                        const tightening::Case& asked) {
@@ -296,14 +288,13 @@ Result<SlotReply> answer_slot(const Catalogue& catalogue, const SlotQuestion& q)
   joint::SlotCase asked;
   const auto mass_as_force = add_range(q, asked);
   if (!mass_as_force) return Refusal(mass_as_force.error());
-  const auto slots = q.slots ? read_count(*q.slots, 2, 24, "--slots", "--slots 6") : Result<int>(asked.slots);
+  const auto slots = q.slots ? counted(*q.slots, 2, 24, "--slots") : Result<int>(asked.slots);
   if (!slots) return Refusal(slots.error());
   if (*slots % 2 == 1)
     return do_not_fit("the pin goes through two slots that face each other, so their number is even", *q.slots,
                       "write --slots 6", "--slots");
   asked.slots = *slots;
-  const auto holes =
-      q.pin_holes ? read_count(*q.pin_holes, 1, 4, "--pin-holes", "--pin-holes 1") : Result<int>(asked.pin_holes);
+  const auto holes = q.pin_holes ? counted(*q.pin_holes, 1, 4, "--pin-holes") : Result<int>(asked.pin_holes);
   if (!holes) return Refusal(holes.error());
   asked.pin_holes = *holes;
   auto resolved = resolve(catalogue, q.fastener);

@@ -69,8 +69,4 @@ struct SlotReply {
 
 [[nodiscard]] Result<SlotReply> answer_slot(const Catalogue& catalogue, const SlotQuestion& question);
 
-// A whole number of an option; fails with not-understood.
-[[nodiscard]] Result<int> read_count(std::string_view text, int least, int most, const std::string& field,
-                                     const std::string& like);
-
 } // namespace clampwright::specdb

@@ -2,7 +2,6 @@
 #include "specdb/question/workup_question.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 #include <fmt/format.h>
 
@@ -65,12 +64,6 @@ Result<void> read_into(const Text& text, const char* field, Result<T> (*read)(st
   return {};
 }
 
-Result<quantity::Stress> read_stress(std::string_view text) {
-  const auto reading = quantity::read_quantity(text, quantity::Kind::stress);
-  if (!reading) return Refusal(reading.error());
-  return quantity::pascals(reading->si());
-}
-
 // A share of one that leaves something on both sides.
 Result<void> read_share_into(const Text& text, const char* field, double least, double most, double& into) {
   if (!text) return {};
@@ -86,12 +79,9 @@ Result<void> read_share_into(const Text& text, const char* field, double least, 
 
 Result<void> read_count_into(const Text& text, const char* field, int most, int& into) {
   if (!text) return {};
-  const auto number = quantity::read_number(*text);
+  const auto number = quantity::read_count(*text, 1, most);
   if (!number) return in_field(number.error(), field);
-  if (*number < 1 || *number > most || std::floor(*number) < *number)
-    return not_understood("out-of-range", fmt::format("{} was understood", quantity::write_number(*number, 6)), *text,
-                          fmt::format("write a whole number from 1 to {}", most), field);
-  into = static_cast<int>(*number);
+  into = *number;
   return {};
 }
 
@@ -136,7 +126,7 @@ Result<void> read_demand(const WorkupQuestion& q, WorkupReply& reply, workup::De
     return missing(q.pressure ? "--sealed-diameter" : "--pressure",
                    "a pressure pulls by the area that it works on, like --pressure 4MPa --sealed-diameter 54mm");
   if (q.pressure) {
-    const auto pressure = read_stress(*q.pressure);
+    const auto pressure = quantity::read_stress(*q.pressure);
     if (!pressure) return in_field(pressure.error(), "--pressure");
     const auto diameter = quantity::read_length(*q.sealed);
     if (!diameter) return in_field(diameter.error(), "--sealed-diameter");
@@ -206,7 +196,7 @@ Result<void> read_around(const Catalogue& catalogue, const WorkupQuestion& q, Wo
     return missing("--soft", "say what bears that pressure, like --soft wood --soft-limit 8MPa");
   if (soft) {
     workup::SoftPart part{text::without_hyphens(text::plain_spaces(*soft)), std::nullopt};
-    if (auto read = read_into(q.soft_limit, "--soft-limit", read_stress, part.bears); !read) return read;
+    if (auto read = read_into(q.soft_limit, "--soft-limit", quantity::read_stress, part.bears); !read) return read;
     asked.soft = std::move(part);
   }
   return {};

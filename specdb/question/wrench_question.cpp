@@ -86,7 +86,7 @@ Result<Wanted> wanted_of(const WrenchSetQuestion& q) {
   Wanted wanted{{quantity::newton_metres(torque->si()), {}, {}, {}}, torque->unit, torque->mass_as_force};
   if (auto limits = add_limits(q, wanted); !limits) return Refusal(limits.error());
   if (q.turn) {
-    const auto turn = read_turn(*q.turn);
+    const auto turn = thread::read_turn(*q.turn);
     if (!turn) return in_field(turn.error(), "--turn");
     wanted.task.turn = *turn;
   }

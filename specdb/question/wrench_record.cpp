@@ -42,7 +42,7 @@ Result<void> put(std::optional<T>& field, const std::optional<std::string>& text
 
 Result<std::string> turns_of(const std::string& text) {
   if (text::equal_fold(text::plain_spaces(text), "both")) return std::string("both");
-  const auto turn = read_turn(text);
+  const auto turn = thread::read_turn(text);
   if (!turn)
     return not_understood("not-understood", "no direction is called that", text,
                           "write --turns clockwise, --turns anticlockwise or --turns both: what its calibration sheet "
@@ -139,9 +139,9 @@ Result<WrenchRecord> with_words(WrenchRecord record, const WrenchWords& words) {
   for (const auto& done : {put(record.accuracy_class, words.wrench_class, "--class", words_of_class),
                            put(record.arm_mm, words.arm, "--arm", mm),
                            put(record.calibration_months, words.months, "--months",
-                               [](const std::string& text) { return read_count(text, k_most_months); }),
+                               [](const std::string& text) { return quantity::read_count(text, 1, k_most_months); }),
                            put(record.calibration_cycles, words.cycles, "--cycles",
-                               [](const std::string& text) { return read_count(text, k_most_cycles); }),
+                               [](const std::string& text) { return quantity::read_count(text, 1, k_most_cycles); }),
                            put(record.due_on, words.due, "--due", day_text)})
     if (!done) return Refusal(done.error());
   if (words.in_use) {

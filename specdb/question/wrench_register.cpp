@@ -8,6 +8,7 @@
 #include <fmt/ranges.h>
 
 #include "core/calendar/moment.hpp"
+#include "core/quantity/read.hpp"
 #include "core/text/plain_text.hpp"
 #include "core/tightening/upkeep.hpp"
 #include "specdb/catalogue/catalogue.hpp"
@@ -96,7 +97,7 @@ Result<Happened> happened(const WrenchHappening& h, year_month_day today) {
   out.event.on_date = calendar::write_day(*day);
   out.event.kind = h.calibrated ? "calibrated" : h.used ? "used" : h.drop ? "drop" : h.overload ? "overload" : "note";
   if (h.used) {
-    const auto pulls = read_count(*h.used, k_most_pulls);
+    const auto pulls = quantity::read_count(*h.used, 1, k_most_pulls);
     if (!pulls) return in_field(pulls.error(), "--used");
     out.event.cycles = *pulls;
   }

@@ -70,16 +70,6 @@ Result<double> read_scale_step(std::string_view text, const quantity::Unit& unit
   return step->value;
 }
 
-Result<thread::Turn> read_turn(std::string_view text) {
-  const std::string word = text::to_lower(text::plain_spaces(text));
-  if (word == "clockwise" || word == "cw") return thread::Turn::clockwise;
-  for (const std::string_view name :
-       {"anticlockwise", "anti-clockwise", "counterclockwise", "counter-clockwise", "acw", "ccw"})
-    if (word == name) return thread::Turn::anticlockwise;
-  return not_understood("not-understood", "no turn is called that", text,
-                        "write clockwise or anticlockwise, looking at what is turned");
-}
-
 Result<double> read_accuracy(std::string_view text) {
   const auto share = quantity::read_share(text);
   if (!share) return share;
@@ -97,19 +87,6 @@ Result<std::chrono::year_month_day> read_past_day(std::string_view text, std::ch
     return not_understood("out-of-range", "a day still to come was understood", text,
                           fmt::format("write a day up to today, {}", calendar::write_day(today)));
   return day;
-}
-
-Result<int> read_count(std::string_view text, int most) {
-  const std::string hint = fmt::format("write a whole number from 1 to {}", most);
-  const auto number = quantity::read_number(text);
-  if (!number) {
-    Problem problem = number.error();
-    problem.hint = hint;
-    return Refusal(std::move(problem));
-  }
-  if (!(*number >= 1 && *number <= most) || std::floor(*number) < *number)
-    return not_understood("out-of-range", fmt::format("{:.6g} was understood", *number), text, hint);
-  return static_cast<int>(*number);
 }
 
 tightening::Upkeep upkeep_of(const WrenchRecord& record) {

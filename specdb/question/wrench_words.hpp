@@ -26,18 +26,12 @@ struct ScaleRange {
 // The distance of two marks on a scale in that unit; it must be written in that unit, for a scale has one.
 [[nodiscard]] Result<double> read_scale_step(std::string_view text, const quantity::Unit& unit);
 
-// clockwise (cw) or anticlockwise (acw, ccw).
-[[nodiscard]] Result<thread::Turn> read_turn(std::string_view text);
-
 // A share above nothing and under one: how far a wrench may be off.
 [[nodiscard]] Result<double> read_accuracy(std::string_view text);
 
 // A day of the calendar, 2026-12-31, that is not after today.
 [[nodiscard]] Result<std::chrono::year_month_day> read_past_day(std::string_view text,
                                                                 std::chrono::year_month_day today);
-
-// A whole number from 1 to `most`.
-[[nodiscard]] Result<int> read_count(std::string_view text, int most);
 
 // What the register knows of a wrench, as the core reckons with it: its last calibration, what befell it since, and
 // how often it was used.

@@ -32,7 +32,7 @@ const Refused k_refused[] = {
     {"sequence --bolts 25",                                   65, "out-of-range",   "2 to 24"},
     {"sequence --bolts -4",                                   65, "out-of-range",   "2 to 24"},
     {"sequence --bolts six",                                  65, "not-understood", "whole number"},
-    {"sequence --bolts 6.5",                                  65, "not-understood", "whole number"},
+    {"sequence --bolts 6.5",                                  65, "out-of-range",   "whole number"},
     {"sequence --bolts 6mm",                                  65, "not-understood", "whole number"},
     {"sequence --bolts 99999999999999999999",                 65, "out-of-range",   "2 to 24"},
     {"sequence --bolts 7 --pattern rows",                     65, "out-of-range",   "even"},

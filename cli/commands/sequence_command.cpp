@@ -119,6 +119,10 @@ Result<Outcome> SequenceCommand::run(const Context& context) {
   out.document =
       report::sequence_report(reply->sequence, reply->heading, reply->seen_from, reply->page_words, context.units);
   if (invented) out.document.banner = specdb::k_invented;
+  if (finding::has_stop(reply->findings)) {
+    out.document.title = "STOP, see below. " + out.document.title;
+    out.exit = ExitCode::check_failed;
+  }
   out.document.remarks = report::remarks_of(reply->findings, context.units);
   if (joint) out.document.sources.insert(out.document.sources.begin(), joint->joint.figure.source);
   out.sources = out.document.sources;

@@ -129,6 +129,7 @@ Result<Outcome> WorkupCommand::run(const Context& context) {
   place.must_clamp_because = reply->must_clamp_because;
   place.loss_told = reply->loss_told;
   place.makers_figure = reply->makers_figure;
+  place.figure_words = reply->figure_words;
   out.document = report::workup_report(reply->answer, place, context.units);
   if (invented) out.document.banner = specdb::k_invented;
   out.document.sources = reply->sources;
@@ -139,7 +140,9 @@ Result<Outcome> WorkupCommand::run(const Context& context) {
   out.findings = reply->answer.findings;
   out.working = reply->answer.working;
   out.sources = std::move(reply->sources);
-  out.exit = reply->answer.verdict == workup::Verdict::none ? ExitCode::check_failed : ExitCode::answered;
+  out.exit = reply->answer.verdict == workup::Verdict::none || finding::has_stop(reply->answer.findings)
+                 ? ExitCode::check_failed
+                 : ExitCode::answered;
   return out;
 }
 

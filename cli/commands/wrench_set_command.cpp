@@ -117,7 +117,7 @@ Result<Outcome> WrenchSetCommand::run(const Context& context) {
   out.working = reply->working;
   out.sources = reply->sources;
   out.document = specdb::wrench_set_report(*reply, asked.joint, context.units, invented);
-  out.exit = reply->suits ? ExitCode::answered : ExitCode::check_failed;
+  out.exit = reply->suits && !finding::has_stop(reply->findings) ? ExitCode::answered : ExitCode::check_failed;
   if (workshop && !workshop->note().empty()) out.hints.push_back(workshop->note());
   return out;
 }

@@ -3,9 +3,9 @@
 
 #include <nlohmann/json.hpp>
 
+#include "cli/json/hold_json.hpp"
 #include "cli/json/locking_json.hpp"
 #include "cli/json/stack_json.hpp"
-#include "cli/json/hold_json.hpp"
 #include "cli/json/tightening_json.hpp"
 #include "cli/json/values_json.hpp"
 #include "cli/json/wrench_json.hpp"
@@ -159,6 +159,7 @@ Json as_fitted_json(const specdb::JointAnswer& answer) {
           {"differs", fitted.differs},
           {"factor", number_or_null(fitted.factor)},
           {"torque_N_m", newton_metres(fitted.torque)},
+          {"thread_friction_torque_N_m", newton_metres(fitted.by_thread_friction)},
           {"passes_N_m", passes_json(fitted.passes)},
           {"no_correction_because",
            fitted.no_correction_because.empty() ? Json(nullptr) : Json(fitted.no_correction_because)},

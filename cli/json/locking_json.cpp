@@ -266,6 +266,7 @@ Json surfaces_json(const specdb::SurfacesReply& reply) {
           {"factor", reply.corrected ? Json(reply.ratio.likely) : Json(nullptr)},
           {"ratio", band_json(reply.ratio)},
           {"corrected_torque_N_m", torque(reply.corrected)},
+          {"thread_friction_torque_N_m", torque(reply.by_thread_friction)},
           {"no_correction_because", text(reply.no_correction_because)},
           {"published", published_json(reply.published)},
           {"published_for_part", published_json(reply.for_part)},

@@ -27,7 +27,8 @@ double cos_incline(const StopCase& asked) { return asked.incline ? std::cos(quan
 std::optional<Force> strips_at(const StopCase& asked) {
   if (!asked.plug || !asked.plug->shear) return std::nullopt;
   const PlugThread& plug = *asked.plug;
-  return thread::strip_load(thread::internal_strip_width(plug.thread, plug.limits), plug.engaged, *plug.shear);
+  return plug.bend_factor *
+         thread::strip_load(thread::internal_strip_width(plug.thread, plug.limits), plug.engaged, *plug.shear);
 }
 
 StopLoads loads_of(const StopAnswer& answer, Torque torque) {

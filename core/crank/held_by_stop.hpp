@@ -24,6 +24,7 @@ struct PlugThread {
   thread::Limits limits;
   quantity::Length engaged;
   std::optional<quantity::Stress> shear; // of the head's metal; empty where no figure is known
+  double bend_factor = 1.0;              // Alexander's C3, for the bending of the threads
 };
 
 // A flat round plate, held at its edge, for the crown.

@@ -53,8 +53,10 @@ void add_stop(Working& working, const StopAnswer& answer) {
   working.push_back({"m", "thread engaged, all of it bearing", k_given, in_millimetres(plug.engaged), "mm", k_given});
   working.push_back(
       {"τ_B", "shear strength of the head", "table", in_megapascals(*plug.shear), "MPa", "part_materials"});
+  working.push_back({"C3", "factor for the bending of that thread", "the least, for a stop stronger than the head",
+                     plug.bend_factor, "", "VDI 2230-1 (2003), step R11 (from memory)"});
   working.push_back(
-      {"F_p", "load that strips the plug thread", "A_s·m·τ_B", in_newtons(*answer.plug_strips_at), "N", k_areas});
+      {"F_p", "load that strips the plug thread", "C3·A_s·m·τ_B", in_newtons(*answer.plug_strips_at), "N", k_areas});
   working.push_back({"S_p", "margin of the plug thread", "F_p/" + along, *loads.plug_margin, "", k_areas});
 }
 

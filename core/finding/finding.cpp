@@ -129,6 +129,8 @@ std::string_view code_name(Code code) {
     return "slot-may-miss";
   case Code::derived_torque:
     return "derived-torque";
+  case Code::not_looked_at:
+    return "not-looked-at";
   case Code::no_maker_value:
     return "no-maker-value";
   case Code::sources_conflict:
@@ -166,6 +168,10 @@ std::string_view severity_name(Severity severity) {
 }
 
 int rank(const Finding& finding) { return finding.code == Code::maker_first ? 3 : static_cast<int>(finding.severity); }
+
+bool has_stop(const Findings& findings) {
+  return std::ranges::any_of(findings, [](const Finding& one) { return one.severity == Severity::stop; });
+}
 
 void put_in_order(Findings& findings) { std::ranges::stable_sort(findings, {}, rank); }
 

@@ -77,6 +77,7 @@ enum class Code {
   slot_may_miss,
   no_maker_value,
   derived_torque,
+  not_looked_at,
   sources_conflict,
   value_from_memory,
   measured_only,
@@ -108,6 +109,9 @@ using Findings = std::vector<Finding>;
 
 // 0 for stop, 1 for mind, 2 for note, and the general maker-first last.
 [[nodiscard]] int rank(const Finding& finding);
+
+// Is there one that forbids to go on?
+[[nodiscard]] bool has_stop(const Findings& findings);
 
 // Gravest first, and the general maker-first last; otherwise in the order found.
 void put_in_order(Findings& findings);

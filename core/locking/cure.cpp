@@ -82,6 +82,12 @@ void cure_by_itself(CureAnswer& answer, const std::vector<CureTime>& times) {
 // The hottest step that the part reaches: a warmer part cures no slower.
 void cure_by_heat(CureAnswer& answer) {
   answer.course = Course::heat_cures;
+  if (answer.asked.compound.heat_limit && answer.asked.temperature > *answer.asked.compound.heat_limit) {
+    answer.not_known_because =
+        "this is hotter than the compound bears: it loses its hold there, and no cure so hot was "
+        "published";
+    return;
+  }
   const auto reached =
       std::ranges::find_if(answer.heat_cures.rbegin(), answer.heat_cures.rend(),
                            [&](const CureTime& line) { return answer.asked.temperature >= *line.from; });
@@ -110,8 +116,8 @@ void add_findings(CureAnswer& answer, const CureSurface& surface) {
   if (asked.compound.heat_limit && asked.temperature > *asked.compound.heat_limit)
     answer.findings.push_back(
         {Code::heat_limit,
-         Severity::mind,
-         {std::string("part"), asked.temperature, asked.compound.description, *asked.compound.heat_limit}});
+         Severity::stop,
+         {std::string("curing part"), asked.temperature, asked.compound.description, *asked.compound.heat_limit}});
 }
 
 } // namespace

@@ -34,9 +34,6 @@ struct Reading {
 [[nodiscard]] Result<Force> read_force(std::string_view text);
 // Greater than zero.
 [[nodiscard]] Result<Length> read_length(std::string_view text);
-// Of any sign and size.
-[[nodiscard]] Result<Angle> read_angle(std::string_view text);
-
 // Of any sign.
 [[nodiscard]] Result<Angle> read_angle(std::string_view text);
 // Greater than zero.

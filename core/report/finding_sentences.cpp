@@ -102,6 +102,10 @@ constexpr std::array k_sentences{
              "A {0} is not judged by the proof load of a bolt: its limit is the seat, the thread in the part, or what "
              "it must hold.",
              "ISO 898-1 covers bolts, screws and studs"},
+    Sentence{Code::not_looked_at,
+             "Not looked at, because nobody told it: {0}. It may bear less than what was looked at; tell it before the "
+             "torque is used.",
+             "what is not known is not filled in"},
     Sentence{
         Code::derived_torque,
         "Worked up, not the maker's: an estimate from what was told, with the spread shown. It is no specification "

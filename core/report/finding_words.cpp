@@ -48,11 +48,13 @@ std::string surfaces_words(std::string_view stated, std::string_view fitted) {
 std::string surfaces_differ_text(const std::vector<std::string>& facts) {
   std::string text = surfaces_words(facts[0], facts[1]);
   if (facts.size() > 4) text += fmt::format("{} would clamp likely {}, at the most {}. ", facts[2], facts[3], facts[4]);
-  text += facts.size() > 5 || facts.size() == 4
-              ? fmt::format("By nut factor {} clamps about the same; the maker's word for these "
-                            "surfaces ranks above it.",
-                            facts.back())
-              : "No correction can be given.";
+  text +=
+      facts.size() > 5 || facts.size() == 4
+          ? fmt::format("By the likely nut factors {} clamps the same; by thread friction it is another torque, and "
+                        "published rules differ too. Keep to the least of them, or ask the maker: his word for "
+                        "these surfaces ranks above all.",
+                        facts.back())
+          : "No correction can be given.";
   return text;
 }
 

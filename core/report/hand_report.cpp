@@ -62,8 +62,12 @@ std::vector<Reversal> reversals() {
 Document hand_report(const HandAnswer& answer) {
   const crank::Drive& drive = answer.asked.drive;
   Document document;
-  document.title = fmt::format("The steady load tightens a {}-hand thread: look at the thread itself",
-                               thread::hand_name(answer.hand));
+  const bool agrees = !answer.asked.fitted || *answer.asked.fitted == answer.hand;
+  document.title =
+      agrees ? fmt::format("The steady load tightens a {}-hand thread: look at the thread itself",
+                           thread::hand_name(answer.hand))
+             : fmt::format("The steady load would UNDO the {}-hand thread on record: look at the thread itself",
+                           thread::hand_name(*answer.asked.fitted));
   Section first{"", {}};
   first.rows.push_back(
       {"Shaft", fmt::format("turns {}, looking at the free end of the thread; {}", thread::turn_name(drive.shaft_turn),
@@ -79,9 +83,9 @@ Document hand_report(const HandAnswer& answer) {
     reverse.rows.push_back({std::string(reversal.name), std::string(reversal.words)});
   document.sections.push_back(std::move(reverse));
   document.sections.push_back(precession_section(answer));
-  Section undo{"Undoing", {}};
-  undo.rows.push_back({"", "a part that tightens itself in service may need far more than its torque to come off"});
-  document.sections.push_back(std::move(undo));
+  if (agrees)
+    document.sections.push_back(
+        {"", {{"Undoing", "a part that tightens itself in service may need far more than its torque to come off"}}});
   document.remarks = remarks_of(answer.findings, {});
   document.has_foot = true;
   return document;

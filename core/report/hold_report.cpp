@@ -197,14 +197,22 @@ Section ways_section(const HoldAnswer& answer, const DisplayUnits& units) {
   return section;
 }
 
+// By the greater of the two torques, and what must not be overlooked first.
+std::string stop_title(const HoldAnswer& answer, const DisplayUnits& units) {
+  const crank::StopAnswer& stop = *answer.stop;
+  const crank::StopLoads& loads = stop.undoing ? *stop.undoing : stop.fitting;
+  const bool stops = finding::has_stop(stop.findings);
+  return fmt::format("{}: {} on the crank presses on the crown with {}",
+                     stops ? "NOT to be held by this stop, see below" : "Held by a piston stop",
+                     write(loads.torque, units), force(loads.forces.piston, units));
+}
+
 std::string title_of(const HoldAnswer& answer, const DisplayUnits& units) {
   const crank::HoldCase& asked = answer.asked;
-  const std::string torque = write(asked.torque, units);
   const auto at_greater = write(crank::greater_torque(asked), units);
   switch (asked.by) {
   case Way::stop:
-    return fmt::format("Held by a piston stop: {} on the crank presses on the crown with {}", torque,
-                       force(answer.stop->fitting.forces.piston, units));
+    return stop_title(answer, units);
   case Way::strap:
     return fmt::format("Held by a strap or pin holder at {}: {} pulls on it with {}",
                        given(*asked.others.strap_radius, units), at_greater,

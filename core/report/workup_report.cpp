@@ -146,9 +146,7 @@ Section input_section(const Answer& answer, const WorkupPlace& place) {
                                         : answer.asked.soft ? answer.asked.soft->name
                                                             : "not told: the seat was NOT looked at"});
   if (place.makers_figure)
-    section.rows.push_back(
-        {"Maker's figure",
-         fmt::format("{}: it stands, and what is worked up here only stands beside it", *place.makers_figure)});
+    section.rows.push_back({"Maker's figure", fmt::format("{}: {}", *place.makers_figure, place.figure_words)});
   return section;
 }
 
@@ -216,7 +214,8 @@ Section torque_section(const Answer& answer, const DisplayUnits& units) {
   if (answer.set) section.rows.push_back({"to set", both_units(*answer.set, units)});
   if (answer.verdict == Verdict::none)
     section.rows.push_back(
-        {"none", answer.scatter_alone
+        {"none", answer.asked.weak_nut_for ? "no torque: the nut is made for weaker bolts, and its thread strips first"
+                 : answer.scatter_alone
                      ? "no torque satisfies both: the loads would meet, but friction and wrench scatter too much"
                      : "no torque satisfies both: the joint must carry more than its weakest part bears"});
   if (answer.verdict == Verdict::not_known)
@@ -227,7 +226,8 @@ Section torque_section(const Answer& answer, const DisplayUnits& units) {
 }
 
 std::string title_of(const Answer& answer, const DisplayUnits& units) {
-  const std::string what = thread::write_designation(answer.asked.fastener.thread);
+  const std::string what = fmt::format("{}{}", finding::has_stop(answer.findings) ? "STOP, see below. " : "",
+                                       thread::write_designation(answer.asked.fastener.thread));
   switch (answer.verdict) {
   case Verdict::torque:
     return fmt::format("{}: {} worked up, not the maker's", what, write(*answer.set, units));
@@ -235,7 +235,8 @@ std::string title_of(const Answer& answer, const DisplayUnits& units) {
     return fmt::format("{}: at the most {} worked up, not the maker's; whether it is enough is not known", what,
                        write(*answer.set, units));
   case Verdict::none:
-    return fmt::format("{}: no torque satisfies both", what);
+    return fmt::format("{}: {}", what,
+                       answer.asked.weak_nut_for ? "no torque with this nut" : "no torque satisfies both");
   case Verdict::not_known:
     return fmt::format("{}: no torque can be worked up", what);
   }

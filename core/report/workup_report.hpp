@@ -17,6 +17,7 @@ struct WorkupPlace {
   std::string must_clamp_because; // may be empty
   bool loss_told = false;
   std::optional<std::string> makers_figure; // as printed
+  std::string figure_words;                 // whether it stands
 };
 
 // A torque worked up: what each part bears, what the joint must carry, and what lies between.

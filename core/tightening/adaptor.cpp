@@ -7,6 +7,13 @@
 
 namespace clampwright::tightening {
 
+namespace {
+
+// With less of the arm left nobody knows what reaches the fastener; a tenth is our own figure.
+constexpr double k_least_effective = 0.1;
+
+} // namespace
+
 Result<void> check_levers(const Levers& levers) {
   if (!levers.adaptor) return {};
   const double angle = quantity::in_degrees(levers.adaptor->angle);
@@ -21,6 +28,14 @@ Result<void> check_levers(const Levers& levers) {
         fmt::format("an adaptor of {:.6g} mm at {:.6g}° on an arm of {:.6g} mm was understood: the fastener would lie "
                     "under the hand or behind it, where no pull tightens it",
                     quantity::in_millimetres(levers.adaptor->length), angle, quantity::in_millimetres(levers.arm)),
+        {}, "give a shorter adaptor, a smaller angle, or a longer wrench with --arm", "--adaptor");
+  if (effective_arm(levers) < k_least_effective * levers.arm)
+    return not_understood(
+        "out-of-range",
+        fmt::format(
+            "only {:.3g} mm of the arm of {:.6g} mm would be left: a hand that slips by a millimetre changes the "
+            "torque by more than a fiftieth of it",
+            quantity::in_millimetres(effective_arm(levers)), quantity::in_millimetres(levers.arm)),
         {}, "give a shorter adaptor, a smaller angle, or a longer wrench with --arm", "--adaptor");
   return {};
 }

@@ -73,6 +73,16 @@ struct ClampAnswer {
   return std::nullopt;
 }
 
+// The torque that clamps on other surfaces what it clamped on its own, by the likely thread friction: `own` and `other`
+// are the same torque on both. Nothing where either is not known by thread friction.
+[[nodiscard]] inline std::optional<quantity::Torque> same_load_by_thread_friction(const ClampAnswer& own,
+                                                                                  const ClampAnswer& other) {
+  if (!own.thread_friction || !other.thread_friction) return std::nullopt;
+  const quantity::Torque running = own.asked.running_torque.value_or(quantity::Torque());
+  const double ratio = own.thread_friction->preload.likely / other.thread_friction->preload.likely;
+  return running + (own.torque - running) * ratio;
+}
+
 // What a torque is wanted for: a clamp load, a share of the proof load, or a share of yield.
 enum class Aim { preload, proof_share, yield_share };
 

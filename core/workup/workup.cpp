@@ -151,6 +151,10 @@ void add_helps(Answer& out) {
     if (std::ranges::find(out.helps, one) == out.helps.end()) out.helps.push_back(one);
   };
   if (out.verdict != Verdict::none) return;
+  if (out.asked.weak_nut_for) {
+    help(Help::stronger_nut);
+    return;
+  }
   if (out.scatter_alone) help(Help::less_scatter);
   switch (*out.governed_by) {
   case Limit::bolt_proof:
@@ -177,7 +181,20 @@ void add_helps(Answer& out) {
   if (std::ranges::any_of(out.needed.needs, by_friction)) help(Help::carry_otherwise);
 }
 
+// What nobody told of the place, in words for the finding.
+std::string not_looked_at(const Case& asked) {
+  std::string out;
+  if (!asked.nut && !asked.in_part) out = "the thread that it screws into";
+  if (!asked.seat && !asked.soft) out += out.empty() ? "the seat under the face" : ", the seat under the face";
+  return out;
+}
+
 void judge(Answer& out) {
+  if (out.asked.weak_nut_for) {
+    out.governed_by = Limit::nut;
+    out.verdict = Verdict::none;
+    return;
+  }
   const bool all_known = std::ranges::all_of(out.limits, [](const AllowedLoad& l) { return l.torque.has_value(); });
   const AllowedLoad* first = nullptr;
   for (const AllowedLoad& limit : out.limits) {
@@ -197,7 +214,8 @@ void judge(Answer& out) {
   out.highest = first->torque;
   const Torque round = rounded_down(*out.highest);
   out.set = out.lowest && round < *out.lowest ? *out.highest : round;
-  out.verdict = out.lowest ? Verdict::torque : Verdict::at_most;
+  // An upper end that leaves parts out is none to promise that anything is carried by.
+  out.verdict = out.lowest && not_looked_at(out.asked).empty() ? Verdict::torque : Verdict::at_most;
 }
 
 void add_findings(Answer& out) {
@@ -211,6 +229,14 @@ void add_findings(Answer& out) {
       out.findings.push_back({Code::class_unknown, Severity::mind, {}});
     if (!out.asked.fastener.friction_stated) out.findings.push_back({Code::surfaces_not_stated, Severity::mind, {}});
   }
+  if (out.asked.weak_nut_for)
+    out.findings.push_back(
+        {Code::nut_too_weak,
+         Severity::stop,
+         {out.asked.nut->nut_class, *out.asked.weak_nut_for, out.asked.fastener.strength.class_name}});
+  const std::string untold = not_looked_at(out.asked);
+  if (out.asked.fastener.kind == tightening::JointKind::bolt && !untold.empty())
+    out.findings.push_back({Code::not_looked_at, Severity::mind, {untold}});
   out.findings.push_back({Code::derived_torque, Severity::mind, {}});
   out.findings.push_back({Code::maker_first, Severity::note, {}});
   finding::put_in_order(out.findings);

@@ -44,6 +44,7 @@ struct Case {
   std::optional<joint::StripCase> threads; // where it screws into a part and the length engaged is known
   bool in_part = false;                    // it screws into a part, whether that is known or not
   std::optional<strength::NutStrength> nut;
+  std::optional<std::string> weak_nut_for; // the nut is made for bolts of this weaker class only
   std::optional<strength::PartMaterial> seat;
   std::optional<SoftPart> soft;
   Demand demand;
@@ -66,7 +67,7 @@ struct AllowedLoad {
 
 enum class Verdict {
   torque,    // there are torques that do for both
-  at_most,   // what the joint must carry was not told: an upper end only
+  at_most,   // what the joint must carry, or a part that it works with, was not told: an upper end only
   none,      // no torque does for both
   not_known, // what a part bears is not known, or it is no bolt
 };

@@ -69,6 +69,8 @@ Result<AsFitted> as_fitted(const Catalogue& catalogue, const JointRecord& joint,
   const auto corrected = [&](double share) { return locking::refitted(*figure.set, running, share); };
   out.factor = factor;
   out.torque = corrected(factor);
+  if (figure.clamp)
+    out.by_thread_friction = tightening::same_load_by_thread_friction(*figure.clamp, *out.clamp_at_figure);
   for (const quantity::Torque& pass : figure.passes)
     out.passes.push_back(*out.torque * double(pass / *figure.set));
   for (friction::Reduction& published : reductions_between(catalogue, stated->name, fitted->name)) {

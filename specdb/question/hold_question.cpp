@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include "core/joint/strip.hpp"
 #include "core/quantity/write.hpp"
 #include "specdb/catalogue/materials.hpp"
 #include "specdb/catalogue/threads.hpp"
@@ -161,7 +162,8 @@ Result<void> add_plug(const Catalogue& catalogue, const HoldQuestion& q, const H
                   fmt::format("no shear strength of {} is known, so a margin cannot be kept", material->description),
                   *q.plug_material, "leave --plug-margin out, and limit the force with --stop-limit",
                   "--plug-material");
-  out.plug = crank::PlugThread{entry->thread, *limits, *reading.plug_engaged, material->shear_strength};
+  out.plug = crank::PlugThread{entry->thread, *limits, *reading.plug_engaged, material->shear_strength,
+                               joint::part_thread_factor(1.0)}; // the stop is taken to be stronger than the head
   out.limits.plug_margin = reading.plug_margin;
   reply.plug_material = material->name;
   reply.sources.push_back({"FED-STD-H28/2, strip areas of screw threads", "", "", Known::memory});

@@ -225,7 +225,7 @@ Result<JointAnswer> answer_for(const Catalogue& catalogue, const JointRecord& jo
   answer.tighten = thread::turn_to_tighten(resolved->asked.thread.hand);
   answer.undo = thread::turn_to_undo(resolved->asked.thread.hand);
   answer.locks = resolved->asked.locks;
-  answer.lock_advice = lock_advice(catalogue, answer.locks, joint.neighbours);
+  answer.lock_advice = lock_advice(catalogue, answer.locks, joint.neighbours, joint.figure.surfaces);
   answer.around = std::move(*around);
   auto figure = answer_figure(catalogue, joint.figure, *resolved, accuracy);
   if (!figure) return Refusal(figure.error());

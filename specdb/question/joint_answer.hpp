@@ -58,6 +58,7 @@ struct AsFitted {
   bool differs = false;
   std::optional<double> factor;                           // ratio of the likely nut factors, fitted over stated
   std::optional<quantity::Torque> torque;                 // on the wrench, corrected once
+  std::optional<quantity::Torque> by_thread_friction;     // the same by the likely thread friction, where it is known
   std::string no_correction_because;                      // empty where there is one
   std::vector<quantity::Torque> passes;                   // those of the figure, in the same proportion
   std::vector<RivalReduction> rivals;                     // published factors for this change, each with its torque

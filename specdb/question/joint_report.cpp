@@ -308,6 +308,10 @@ Section as_fitted_section(const JointAnswer& answer, const DisplayUnits& units) 
   section.rows.push_back(
       {"Torque", fmt::format("{}, corrected once by the ratio of nut factors, {}; not the maker's",
                              in_units(*fitted.torque, units), quantity::write_number(*fitted.factor, 3))});
+  if (fitted.by_thread_friction)
+    section.rows.push_back(
+        {"", fmt::format("by the likely thread friction it would be {}; the lesser is the careful one",
+                         in_units(*fitted.by_thread_friction, units))});
   section.rows.push_back({"At that torque", loads_words(*fitted.clamp, units)});
   for (const RivalReduction& rival : fitted.rivals)
     section.rows.push_back(

@@ -7,6 +7,7 @@
 #include <fmt/ranges.h>
 
 #include "core/quantity/write.hpp"
+#include "core/text/plain_text.hpp"
 #include "specdb/catalogue/locking.hpp"
 #include "specdb/question/cure_question.hpp"
 #include "specdb/question/lock_question.hpp"
@@ -34,7 +35,11 @@ std::string heat_words(const friction::Lock& lock, const std::vector<NeighbourRe
 }
 
 // The published time, and where it does not hold.
-std::string cure_words(const Catalogue& catalogue) {
+std::string cure_words(const Catalogue& catalogue, const std::string& surfaces) {
+  if (surfaces.starts_with("zinc") || surfaces.starts_with("stainless"))
+    return fmt::format("not known on {}: such a surface lets it cure slowly or not at all; it wants a primer, and the "
+                       "compound's sheet has the time",
+                       text::without_hyphens(surfaces));
   for (const locking::CureTime& line : cure_times(catalogue))
     if (line.step == locking::CureStep::full_strength)
       return fmt::format("full strength within {} at {} °C or warmer on plain steel; else see clampwright cure",
@@ -45,7 +50,7 @@ std::string cure_words(const Catalogue& catalogue) {
 } // namespace
 
 LockAdvice lock_advice(const Catalogue& catalogue, const std::vector<friction::Lock>& locks,
-                       const std::vector<NeighbourRecord>& neighbours) {
+                       const std::vector<NeighbourRecord>& neighbours, const std::string& surfaces) {
   LockAdvice advice;
   for (const friction::Lock& lock : locks) {
     const std::vector<LockRule> rules = lock_rules(catalogue, lock);
@@ -54,7 +59,7 @@ LockAdvice lock_advice(const Catalogue& catalogue, const std::vector<friction::L
     if (undo != rules.end() && check_by_turning(lock) != CheckByTurning::yes)
       add_once(advice.undo,
                lock.parts_from ? fmt::format("{}; {}", undo->rule, heat_words(lock, neighbours)) : undo->rule);
-    if (lock.family == friction::LockFamily::compound) advice.cure = cure_words(catalogue);
+    if (lock.family == friction::LockFamily::compound) advice.cure = cure_words(catalogue, surfaces);
     const auto check = std::ranges::find(rules, "check", &LockRule::topic);
     if (check != rules.end() && check_by_turning(lock) != CheckByTurning::yes) add_once(advice.check, check->rule);
   }

@@ -19,6 +19,6 @@ struct LockAdvice {
 
 // Heat that would part a compound is held against the neighbours that bear less.
 [[nodiscard]] LockAdvice lock_advice(const Catalogue& catalogue, const std::vector<friction::Lock>& locks,
-                                     const std::vector<NeighbourRecord>& neighbours);
+                                     const std::vector<NeighbourRecord>& neighbours, const std::string& surfaces);
 
 } // namespace clampwright::specdb

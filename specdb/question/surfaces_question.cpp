@@ -185,7 +185,7 @@ Result<SurfacesReply> answer_surfaces(const Catalogue& catalogue, const Surfaces
                   "give the thread too: --thread M10 --class 8.8", "--class");
   auto place = place_of(catalogue, q);
   if (!place) return Refusal(place.error());
-  SurfacesReply reply{std::move(*stated), std::move(*fitted), torque, quantity::Torque()};
+  SurfacesReply reply{.stated = std::move(*stated), .fitted = std::move(*fitted), .torque = torque};
   if (q.running_torque) {
     const auto running_read = torque_of(q.running_torque, "--running-torque");
     if (!running_read) return Refusal(running_read.error());
@@ -216,6 +216,8 @@ Result<SurfacesReply> answer_surfaces(const Catalogue& catalogue, const Surfaces
   }
   if (q.thread)
     if (auto done = add_clamps(catalogue, q, reply); !done) return Refusal(done.error());
+  if (reply.differs && reply.corrected && reply.as_stated && reply.uncorrected)
+    reply.by_thread_friction = tightening::same_load_by_thread_friction(*reply.as_stated, *reply.uncorrected);
   for (const friction::Surfaces* one : {&reply.stated, &reply.fitted})
     for (const Source& source : one->sources)
       add_source(reply.sources, source);

@@ -37,19 +37,20 @@ struct SurfacesQuestion {
 struct SurfacesReply {
   friction::Surfaces stated;
   friction::Surfaces fitted;
-  quantity::Torque torque;
-  quantity::Torque running;
+  quantity::Torque torque = {};
+  quantity::Torque running = {};
   bool differs = false;
-  quantity::Band<double> ratio{1, 1, 1};               // fitted over stated, by nut factor
-  std::optional<quantity::Torque> corrected;           // once; the torque itself where nothing differs
-  std::string no_correction_because;                   // empty where there is one
-  std::vector<RivalReduction> published;               // for this change
-  std::vector<RivalReduction> for_part;                // for the material of the part, whatever the surfaces
-  std::optional<tightening::ClampAnswer> as_stated;    // with a thread: the torque on its own surfaces
-  std::optional<tightening::ClampAnswer> uncorrected;  // the torque on what is fitted
-  std::optional<tightening::ClampAnswer> as_corrected; // the corrected torque on what is fitted
-  finding::Findings findings;
-  std::vector<Source> sources;
+  quantity::Band<double> ratio{1, 1, 1};                    // fitted over stated, by nut factor
+  std::optional<quantity::Torque> corrected = {};           // once; the torque itself where nothing differs
+  std::optional<quantity::Torque> by_thread_friction = {};  // the same by the likely thread friction, with a thread
+  std::string no_correction_because = {};                   // empty where there is one
+  std::vector<RivalReduction> published = {};               // for this change
+  std::vector<RivalReduction> for_part = {};                // for the material of the part, whatever the surfaces
+  std::optional<tightening::ClampAnswer> as_stated = {};    // with a thread: the torque on its own surfaces
+  std::optional<tightening::ClampAnswer> uncorrected = {};  // the torque on what is fitted
+  std::optional<tightening::ClampAnswer> as_corrected = {}; // the corrected torque on what is fitted
+  finding::Findings findings = {};
+  std::vector<Source> sources = {};
 };
 
 // Fails with usage for what is missing, with not-understood and no-such for the texts.

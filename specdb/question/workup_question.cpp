@@ -5,11 +5,13 @@
 
 #include <fmt/format.h>
 
+#include "core/joint/surroundings.hpp"
 #include "core/quantity/read.hpp"
 #include "core/quantity/write.hpp"
 #include "core/text/plain_text.hpp"
 #include "specdb/catalogue/materials.hpp"
 #include "specdb/catalogue/nut_strengths.hpp"
+#include "specdb/question/joint_answer.hpp"
 #include "specdb/question/joint_question.hpp"
 
 namespace clampwright::specdb {
@@ -184,6 +186,10 @@ Result<void> read_around(const Catalogue& catalogue, const WorkupQuestion& q, Wo
     if (!found) return in_field(found.error(), "--nut");
     add(found->sources);
     asked.nut = std::move(*found);
+    // A class that the pairing does not know (oversize, stainless) is judged by its load alone.
+    if (const auto pair = nut_of(catalogue, *nut, asked.fastener.thread);
+        pair && joint::nut_strips_first(*pair, asked.fastener.strength).value_or(false))
+      asked.weak_nut_for = pair->highest_bolt_class;
   }
   if (const Text seat = either(q.seat, q.joint ? q.joint->seat_material : std::nullopt)) {
     auto found = find_material(catalogue, *seat);
@@ -217,6 +223,29 @@ Result<void> read_shares(const WorkupQuestion& q, workup::Shares& shares) {
   return {};
 }
 
+// What the figure on record is worth, and what forbids it: said of the joint wherever it is shown.
+Result<void> add_figure(const Catalogue& catalogue, const JointRecord& joint, WorkupReply& reply) {
+  if (!joint.figure.value) return {};
+  reply.makers_figure = joint.figure.printed;
+  const auto answer = answer_for(catalogue, joint);
+  if (!answer) return Refusal(answer.error());
+  for (const finding::Finding& one : answer->findings)
+    if (one.severity == finding::Severity::stop &&
+        std::ranges::find(reply.answer.findings, one.code, &finding::Finding::code) == reply.answer.findings.end())
+      reply.answer.findings.push_back(one);
+  finding::put_in_order(reply.answer.findings);
+  const auto& highest = reply.answer.highest;
+  if (!answer->not_to_be_used_because.empty())
+    reply.figure_words = "NOT TO BE USED as it is: " + answer->not_to_be_used_because;
+  else if (finding::has_stop(answer->findings))
+    reply.figure_words = "a stop stands beside it, see below: ask the maker";
+  else if (highest && answer->figure.set && *answer->figure.set > *highest)
+    reply.figure_words = "it stands, and lies above what is worked up here: the maker knows more, or look again";
+  else
+    reply.figure_words = "it stands, and what is worked up here only stands beside it";
+  return {};
+}
+
 } // namespace
 
 Result<WorkupReply> answer_workup(const Catalogue& catalogue, const WorkupQuestion& q) {
@@ -233,9 +262,10 @@ Result<WorkupReply> answer_workup(const Catalogue& catalogue, const WorkupQuesti
   if (auto read = read_shares(q, asked.shares); !read) return Refusal(read.error());
   // Something soft that was told now is a soft part for the clamp load too.
   if (asked.soft && asked.fastener.soft_part.empty()) asked.fastener.soft_part = asked.soft->name;
-  if (q.joint && q.joint->figure.value) reply.makers_figure = q.joint->figure.printed;
   reply.thread = std::move(fastener->thread);
   reply.answer = workup::work_up(asked);
+  if (q.joint)
+    if (auto added = add_figure(catalogue, *q.joint, reply); !added) return Refusal(added.error());
   const auto& strength = asked.fastener.strength.sources;
   reply.sources.insert(reply.sources.end(), strength.begin(), strength.end());
   for (const Source& source : asked.fastener.friction_sources)

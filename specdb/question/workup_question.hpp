@@ -46,7 +46,8 @@ struct WorkupReply {
   std::string part; // what it screws into, in words; empty: not told
   bool loss_told = false;
   std::string must_clamp_because;           // the record's reason; may be empty
-  std::optional<std::string> makers_figure; // as printed: the joint has one, and it stands
+  std::optional<std::string> makers_figure; // as printed: the joint has one
+  std::string figure_words;                 // whether it stands
   std::vector<Source> sources;
 };
 

@@ -46,6 +46,9 @@ std::string title_of(const WrenchSetReply& reply, const DisplayUnits& units) {
   if (!reply.suits)
     return fmt::format("Do not use {} as it is (see below); it would be set to {}, and {} would reach the joint",
                        reply.wrench.name, mark, torque(*set.applied, units));
+  if (finding::has_stop(reply.findings))
+    return fmt::format("STOP, see below, before {} is set; {} would reach the joint", mark,
+                       torque(*set.applied, units));
   return fmt::format("Set {} on the scale; {} reaches the joint{}", mark, torque(*set.applied, units), forgotten);
 }
 

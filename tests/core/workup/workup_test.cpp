@@ -31,6 +31,10 @@ Case m10(std::optional<double> must_clamp_N = std::nullopt) {
   out.fastener = test::m10_case();
   if (must_clamp_N) out.demand.clamp = newtons(*must_clamp_N);
   out.demand.loss = 0.1;
+  // Both told, and both bear more than anything else.
+  out.nut = strength::NutStrength{.nut_class = "8", .proof_load = newtons(1e6)};
+  out.seat = strength::PartMaterial{};
+  out.seat->seat_pressure = megapascals(5000);
   return out;
 }
 
@@ -70,6 +74,32 @@ TEST(WorkUp, KeepsBothPromisesAtItsEnds) {
   const auto least = tightening::clamp(answer.asked.fastener, *answer.lowest).value();
   EXPECT_NEAR(in_newtons(least.nut_factor->preload.low), 10000 / 0.9, 1e-3);
   EXPECT_GE(in_newtons(least.thread_friction->preload.low), 10000 / 0.9);
+}
+
+// A seat or thread that nobody told may be weaker than all that was looked at.
+TEST(WorkUp, PromisesNothingWhereAPartWasNotTold) {
+  Case no_seat = m10(10000);
+  no_seat.seat.reset();
+  Case no_thread = m10(10000);
+  no_thread.nut.reset();
+  for (const Case& c : {no_seat, no_thread}) {
+    const Answer answer = work_up(c);
+    EXPECT_EQ(answer.verdict, Verdict::at_most);
+    EXPECT_THAT(answer.findings, Contains(testing::Field(&finding::Finding::code, finding::Code::not_looked_at)));
+  }
+  for (const finding::Finding& finding : work_up(m10(10000)).findings)
+    EXPECT_NE(finding.code, finding::Code::not_looked_at);
+}
+
+// ISO 898-2: a nut goes with bolts up to the class of its number.
+TEST(WorkUp, HasNoTorqueForANutOfWeakerBolts) {
+  Case c = m10(1000);
+  c.weak_nut_for = "8.8";
+  const Answer answer = work_up(c);
+  EXPECT_EQ(answer.verdict, Verdict::none);
+  EXPECT_FALSE(answer.set.has_value());
+  EXPECT_TRUE(finding::has_stop(answer.findings));
+  EXPECT_EQ(answer.helps.front(), Help::stronger_nut);
 }
 
 TEST(WorkUp, SaysThatNoTorqueSatisfiesBoth) {

@@ -18,6 +18,22 @@
 namespace clampwright::specdb {
 namespace {
 
+SurfacesQuestion asked(std::string stated, std::string fitted, std::string torque) {
+  SurfacesQuestion question;
+  question.stated = std::move(stated);
+  question.fitted = std::move(fitted);
+  question.torque = std::move(torque);
+  return question;
+}
+
+SurfacesQuestion by_test(std::string stated_K, std::string fitted_K, std::string torque) {
+  SurfacesQuestion question;
+  question.stated_nut_factor = std::move(stated_K);
+  question.fitted_nut_factor = std::move(fitted_K);
+  question.torque = std::move(torque);
+  return question;
+}
+
 using testing::Contains;
 using testing::HasSubstr;
 
@@ -141,7 +157,7 @@ TEST(RunningTorques, AreAddedByBothRules) {
 }
 
 double published(const char* torque, const char* source) {
-  const auto reply = answer_surfaces(Catalogue(), {"dry", "oiled", {}, {}, torque}).value();
+  const auto reply = answer_surfaces(Catalogue(), asked("dry", "oiled", torque)).value();
   for (const RivalReduction& rival : reply.published)
     if (rival.published.source.title.find(source) != std::string::npos) return quantity::in_newton_metres(rival.torque);
   return -1;
@@ -155,7 +171,7 @@ TEST(Surfaces, HaveThePublishedRulesBeside) {
 
 // LUBE-04: TM 9-6115-604-34, Table 1-2, note 6 (second-hand).
 TEST(Surfaces, HaveTheRuleForAluminiumBeside) {
-  SurfacesQuestion question{"dry", "dry", {}, {}, "100 N.m"};
+  SurfacesQuestion question = asked("dry", "dry", "100 N.m");
   question.into = "cast-aluminium";
   const auto reply = answer_surfaces(Catalogue(), question).value();
   ASSERT_EQ(reply.for_part.size(), 1U);
@@ -166,7 +182,7 @@ TEST(Surfaces, HaveTheRuleForAluminiumBeside) {
 
 // LUBE-05: 25 · 0.15/0.20, T proportional to K at one clamp load.
 TEST(Surfaces, GoByTheRatioOfNutFactors) {
-  const auto reply = answer_surfaces(Catalogue(), {{}, {}, "0.20", "0.15", "25 N.m"}).value();
+  const auto reply = answer_surfaces(Catalogue(), by_test("0.20", "0.15", "25 N.m")).value();
   EXPECT_NEAR(quantity::in_newton_metres(reply.corrected.value()), 18.75, 1e-9);
 }
 

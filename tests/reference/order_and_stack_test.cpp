@@ -121,7 +121,7 @@ TEST(JointExamples, HaveTheResilienceOfTheSleeve) {
                   sleeve_resilience(millimetres(60), megapascals(70000), millimetres(20), millimetres(9))),
               3.421154e-6, 3.4e-10);
   const auto parts = resilience_of(m8_on_sleeve()).parts;
-  for (const quantity::Resilience one : {parts.low, parts.likely, parts.high})
+  for (const quantity::Resilience& one : {parts.low, parts.likely, parts.high})
     EXPECT_NEAR(in_millimetres_per_newton(one), 3.421154e-6, 3.4e-10);
 }
 

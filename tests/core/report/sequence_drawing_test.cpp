@@ -54,9 +54,10 @@ TEST(SequenceDrawing, KeepsBoltsApartAndInsideThePicture) {
       EXPECT_LT(one.x + drawing.bolt_radius, drawing.width) << drawing.title;
       EXPECT_GT(one.label_y - drawing.label_size, 0) << drawing.title;
       EXPECT_LT(one.label_y + drawing.label_size, drawing.height) << drawing.title;
-      for (const DrawnBolt& other : drawing.bolts)
-        if (one.position != other.position)
-          EXPECT_GT(std::hypot(one.x - other.x, one.y - other.y), 2 * drawing.bolt_radius) << drawing.title;
+      for (const DrawnBolt& other : drawing.bolts) {
+        if (one.position == other.position) continue;
+        EXPECT_GT(std::hypot(one.x - other.x, one.y - other.y), 2 * drawing.bolt_radius) << drawing.title;
+      }
     }
   });
 }

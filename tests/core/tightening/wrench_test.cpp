@@ -111,7 +111,7 @@ TEST(WrenchSetting, IsGivenThatWayRoundForWhichTheWrenchIsMade) {
 
 TEST(WrenchOverdue, StandsFromTheDayItIsDue) {
   Wrench due = wrench();
-  due.upkeep = Upkeep{.due = k_today};
+  due.upkeep.emplace().due = k_today;
   const WrenchSetting set = set_wrench(due, task(22), k_today);
   ASSERT_EQ(set.findings.size(), 1U);
   EXPECT_EQ(set.findings.front().code, Code::wrench_overdue);
@@ -121,7 +121,7 @@ TEST(WrenchOverdue, StandsFromTheDayItIsDue) {
 
 TEST(WrenchOverdue, IsSilentTheDayBefore) {
   Wrench due = wrench();
-  due.upkeep = Upkeep{.due = std::chrono::sys_days(k_today) + std::chrono::days(1)};
+  due.upkeep.emplace().due = std::chrono::sys_days(k_today) + std::chrono::days(1);
   EXPECT_TRUE(set_wrench(due, task(22), k_today).suitable);
 }
 
@@ -172,7 +172,8 @@ TEST(CoarseScale, IsNotSaidOfATorqueOffTheScale) {
 
 TEST(UpkeepOfAWrench, SpeaksAgainstIt) {
   Wrench dropped = wrench();
-  dropped.upkeep = Upkeep{.calibrated = k_today, .mishap = MishapOn{Mishap::drop, k_today}};
+  dropped.upkeep.emplace().calibrated = k_today;
+  dropped.upkeep->mishap = MishapOn{Mishap::drop, k_today};
   const WrenchSetting set = set_wrench(dropped, task(22), k_today);
   EXPECT_FALSE(set.suitable);
   EXPECT_EQ(*set.setting, 22.0);

@@ -32,7 +32,8 @@ Case m10(std::optional<double> must_clamp_N = std::nullopt) {
   if (must_clamp_N) out.demand.clamp = newtons(*must_clamp_N);
   out.demand.loss = 0.1;
   // Both told, and both bear more than anything else.
-  out.nut = strength::NutStrength{.nut_class = "8", .proof_load = newtons(1e6)};
+  out.nut.emplace().nut_class = "8";
+  out.nut->proof_load = newtons(1e6);
   out.seat = strength::PartMaterial{};
   out.seat->seat_pressure = megapascals(5000);
   return out;

@@ -268,7 +268,7 @@ JointRecord reed_block() {
           .strength_class = "8.8",
           .mating_part = "crankcase",
           .mating_material = "cast-aluminium",
-          .engagement = "7 mm",
+          .engagement = "6.5 mm",
           .bolt_length = "20 mm",
           .grip = "13 mm",
           .hole_depth = "9 mm",

@@ -54,7 +54,7 @@ const Refused k_refused[] = {
     {"slot M8 --low 20Nm --high 25Nm --torque 22Nm",                           64, "surplus",      "--torque"},
     {"slot M8 --low 25Nm --high 20Nm --grip 30mm --part-material steel",       65, "out-of-range", "below the low"},
     {k_slot + "--grip 30mm --part-material steel --slots 5",                   65, "out-of-range", "even"},
-    {k_slot + "--grip 30mm --part-material steel --slots many",                65, "not-understood", "whole number"},
+    {k_slot + "--grip 30mm --part-material steel --slots many",                65, "not-a-number", "whole number"},
     {k_slot + "--grip 30mm --part-material steel --pin-holes 0",               65, "out-of-range", "1 to 4"},
     {k_slot + "--grip 30mm",                                                   64, "missing",      "--part-material"},
 };

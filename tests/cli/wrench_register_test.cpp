@@ -85,7 +85,7 @@ const Refused k_refused[] = {
     {"wrench add D --range 20..100Nm --turns both --step 1lbf.ft",          65, "two-units",      "--step"},
     {"wrench add D --range 20..100Nm --turns both --step 200Nm",            65, "out-of-range",   "--step"},
     {"wrench add D --range 20..100Nm --turns both --calibrated 2026-11-26", 65, "out-of-range",   "2026-11-25"},
-    {"wrench add D --range 20..100Nm --turns both --calibrated 02.03.2026", 65, "not-understood", "2026-11-30"},
+    {"wrench add D --range 20..100Nm --turns both --calibrated 02.03.2026", 65, "not-understood", "2026-11-26"},
     {"wrench add D --range 20..100Nm --turns both --due 2026-02-30",        65, "not-understood", "--due"},
     {"wrench add D --range 20..100Nm --turns both --months 0",              65, "out-of-range",   "--months"},
     {"wrench add D --range 20..100Nm --turns both --months 1.5",            65, "out-of-range",   "whole number"},

@@ -38,6 +38,7 @@ const std::vector<Folder> k_folders{
     {"strength",   {"quantity", "source"}, "stresses with their sources; what class a thread has is not a thread's matter"},
     {"friction",   {"text", "problem", "quantity", "source"}, "bands with their sources, read from text"},
     {"finding",    {"quantity"}, "what is noticed about a joint, with its figures"},
+    {"crank",      {"quantity", "thread", "working", "finding"}, "forces of the engine's crank on a joint, which hand of thread its turning tightens, and what must be said of both"},
     {"locking",    {"text", "problem", "calendar", "quantity", "source", "friction", "finding"}, "what holds a thread, and what becomes of it: cure, running torque, other surfaces"},
     {"tightening", {"text", "problem", "calendar", "quantity", "source", "working", "thread", "strength", "friction", "finding"}, "brings thread, strength and friction together into answer and findings"},
     {"joint",      {"text", "quantity", "source", "working", "thread", "strength", "friction", "crank", "finding", "tightening"}, "what a tightened bolt works in: thread in the part, nut, seat, heat, drive"},

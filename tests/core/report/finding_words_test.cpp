@@ -66,6 +66,7 @@ std::vector<Finding> one_of_each() {
       {Code::press_fit_slips, mind, {k_nm, k_nm, k_nm, k_nm}},
       {Code::press_fit_slips, stop, {k_nm, k_nm, k_nm, k_nm}},
       {Code::look_at_thread, mind, {}},
+      {Code::derived_torque, mind, {}},
       {Code::not_looked_at, mind, {text("the seat")}},
       {Code::holding_unknown, mind, {}},
       {Code::over_proof, stop, {more_share, more_share, text("nut factor")}},

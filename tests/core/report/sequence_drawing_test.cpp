@@ -88,7 +88,8 @@ TEST(SequenceSvg, IsOnePictureInBlackAndWhite) {
   const std::string svg = write_svg(drawing_of(Pattern::two_rows, 10));
   EXPECT_TRUE(svg.starts_with("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg "));
   EXPECT_TRUE(svg.ends_with("</svg>\n"));
-  EXPECT_THAT(svg, Not(HasSubstr("#")));
+  for (const char* coloured : {"fill=\"#", "stroke=\"#", "rgb("})
+    EXPECT_THAT(svg, Not(HasSubstr(coloured)));
 }
 
 } // namespace clampwright::report

@@ -28,9 +28,7 @@ TEST(Reductions, FromDryToOiledAreFive) {
 
 // TM 9-2320-362-14&P, new plated cap screws, against a tractor manual, zinc M5 to M24: second-hand. They go opposite
 // ways.
-TEST(Reductions, FromDryToZincContradictEachOther) {
-  EXPECT_THAT(factors("dry", "zinc-dry"), ElementsAre(0.80, 1.33));
-}
+TEST(Reductions, FromDryToZincContradictEachOther) { EXPECT_THAT(factors("dry", "zinc-dry"), ElementsAre(0.80, 1.33)); }
 
 // Manual of a small engine, threads found bare; appendix of a machine manual, adhesive in the thread: second-hand.
 TEST(Reductions, MayRaiseTheTorque) {

@@ -50,7 +50,8 @@ JointAnswer answer(const JointRecord& joint, const JointRequest& request = {}) {
 
 std::string text_of(const JointAnswer& joint) {
   std::string words;
-  for (const report::Row& row : joint_report(joint, {}, false).sections.front().rows)
+  const report::Document document = joint_report(joint, {}, false);
+  for (const report::Row& row : document.sections.front().rows)
     words += row.label + ": " + row.value + "\n";
   return words;
 }

@@ -16,12 +16,13 @@ using testing::HasSubstr;
 using testing::IsEmpty;
 using testing::Not;
 
-LockAdvice advice(std::vector<const char*> names, const std::vector<NeighbourRecord>& neighbours = {}) {
+LockAdvice advice(std::vector<const char*> names, const std::vector<NeighbourRecord>& neighbours = {},
+                  const char* surfaces = "dry") {
   const Catalogue catalogue;
   std::vector<friction::Lock> locks;
   for (const char* name : names)
     locks.push_back(find_lock(catalogue, name).value());
-  return lock_advice(catalogue, locks, neighbours);
+  return lock_advice(catalogue, locks, neighbours, surfaces);
 }
 
 // Question page of a maker of adhesives (second-hand): 232 to 316 °C.
@@ -35,6 +36,12 @@ TEST(LockAdvice, HoldsTheHeatThatPartsACompoundAgainstTheNeighbours) {
 TEST(LockAdvice, KeepsACuredCompoundFromBeingTurnedToCheck) {
   EXPECT_THAT(advice({"compound-low"}).check, ElementsAre(HasSubstr("never by movement")));
   EXPECT_THAT(advice({"compound-low"}).cure, HasSubstr("72 h"));
+}
+
+// Inactive surfaces (J. Failure Anal. Prev. 12 (2012) 724: plated and stainless fasteners cured poorly): no time there.
+TEST(LockAdvice, HasNoCureTimeForAPlatedJoint) {
+  for (const char* surfaces : {"zinc-dry", "zinc-flake", "stainless-dry"})
+    EXPECT_THAT(advice({"compound-medium"}, {}, surfaces).cure, AllOf(HasSubstr("not known"), Not(HasSubstr("72 h"))));
 }
 
 TEST(LockAdvice, TakesALockThatStandsInTheWayOffFirst) {

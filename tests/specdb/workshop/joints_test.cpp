@@ -148,7 +148,7 @@ TEST(Joints, LeaveEmptyWhatThePageDoesNotSay) {
   const auto joint = joint_of_slug(demo.open(), "winch/brake-pivot");
   ASSERT_TRUE(joint.has_value());
   EXPECT_FALSE(joint->figure.value || joint->figure.unit || joint->figure.low || joint->figure.angle_deg);
-  EXPECT_FALSE(joint->figure.sequence || joint->holding || joint->nut_class || joint->face_outer);
+  EXPECT_FALSE(joint->figure.sequence || joint->holding || joint->washer || joint->face_outer);
 }
 
 } // namespace

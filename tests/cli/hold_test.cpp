@@ -136,6 +136,8 @@ TEST(Hold, NeverBorrowsALimit) {
   EXPECT_EQ(answer["result"]["verdict"], "not-known");
   EXPECT_THAT(codes_of(answer), Contains("stop-limit-not-stated"));
   EXPECT_NEAR(answer["result"]["plug"]["strip_area_mm2"].get<double>(), 294.409447, 0.03); // HOLD-23
+  // 294.409 mm² · 130 MPa · 0.897, the least C3 (VDI 2230-1, step R11, from memory).
+  EXPECT_NEAR(answer["result"]["plug"]["strip_N"].get<double>(), 34331, 5);
 }
 
 TEST(Hold, SaysThatTheForceRunsAwayNearTheTop) {

@@ -175,6 +175,13 @@ TEST(Surfaces, AreCorrectedOnceAndNeverTwice) {
   EXPECT_THAT(text_of("surfaces --stated oiled --fitted oiled --torque 25Nm"), HasSubstr("is taken off again"));
 }
 
+// By hand, M8, face 11.63/9 mm: levers 1.9795179 mm at μ 0.19 and 1.3212369 mm at 0.12; 25 · 1.3212369/1.9795179.
+TEST(Surfaces, ShowTheTorqueByThreadFrictionBeside) {
+  const auto result = result_of("surfaces --stated dry --fitted oiled --torque 25Nm --thread M8 --class 8.8");
+  EXPECT_NEAR(result["thread_friction_torque_N_m"].get<double>(), 16.686347, 1e-5);
+  EXPECT_TRUE(result_of("surfaces --stated dry --fitted oiled --torque 25Nm")["thread_friction_torque_N_m"].is_null());
+}
+
 TEST(Surfaces, NameTheConflictOfThePublishedRules) {
   EXPECT_THAT(codes_of(answer_of(words_of("surfaces --stated dry --fitted oiled --torque 25Nm"))),
               Contains("sources-conflict"));

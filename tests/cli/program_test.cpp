@@ -196,6 +196,16 @@ TEST(Help, IsTheSameHoweverItIsAskedFor) {
   EXPECT_EQ(run_cli({"clamp", "--help"}).exit, ExitCode::answered);
 }
 
+TEST(TwoWords, NameACommandAndTheFirstAloneIsNotEnough) {
+  EXPECT_EQ(answer_of({"wrench", "set", "--torque", "25Nm", "--arm", "300mm"})["command"], "wrench set");
+  const Printed alone = run_cli({"wrench"});
+  EXPECT_EQ(static_cast<int>(alone.exit), 64);
+  EXPECT_THAT(alone.err, HasSubstr("wrench list"));
+  EXPECT_THAT(run_cli({"wrnch"}).err, HasSubstr("did you mean wrench"));
+  EXPECT_THAT(run_cli({"wrench", "--help"}).out, HasSubstr("wrench retire"));
+  EXPECT_EQ(run_cli({"help", "wrench", "set"}).out, run_cli({"wrench", "set", "--help"}).out);
+}
+
 TEST(Help, ShowsExamplesBeforeOptions) {
   for (const auto& command : make_commands()) {
     const std::string help = run_cli({std::string(command->name()), "--help"}).out;

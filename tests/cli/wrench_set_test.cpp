@@ -244,6 +244,16 @@ TEST_F(WrenchSetInTheWorkshop, SetsNoWrenchByAFigureThatIsNotToBeUsed) {
   }
 }
 
+// Joint 24 of the demo: 25 N·m on M8 4.8 is likely past yield.
+TEST_F(WrenchSetInTheWorkshop, BeginsWithTheStopThatTheJointHas) {
+  for (const Arguments& line : {Arguments{"wrench", "set", "--joint", "winch/fairlead", "--wrench", "A"},
+                                Arguments{"sequence", "--joint", "winch/fairlead", "--pattern", "row"}}) {
+    const Printed printed = run_here(line);
+    EXPECT_TRUE(printed.out.starts_with("STOP")) << printed.out;
+    EXPECT_EQ(printed.exit, ExitCode::check_failed);
+  }
+}
+
 TEST_F(WrenchSetInTheWorkshop, RefusesToBeToldTwice) {
   for (const Arguments& more :
        {Arguments{"--torque", "20Nm"}, Arguments{"--tolerance", "5%"}, Arguments{"--turn", "clockwise"},

@@ -52,6 +52,15 @@ std::vector<Code> codes(const CureAnswer& answer) {
   return out;
 }
 
+// TM 10-3930-643-20, para 2-12 (second-hand): 149 °C; above it the compound lets go, and no cure so hot is published.
+TEST(Cure, HasNoTimeHotterThanTheCompoundBears) {
+  EXPECT_EQ(at(149.0).full_min, 30.0);
+  const CureAnswer hot = at(150.0);
+  EXPECT_EQ(hot.full_min, std::nullopt);
+  EXPECT_NE(hot.not_known_because, "");
+  EXPECT_TRUE(finding::has_stop(hot.findings));
+}
+
 TEST(Cure, TakesThreeDaysOnSteelFromTenDegreesUp) {
   for (const double celsius : {10.0, 20.0, 64.9}) {
     const CureAnswer answer = at(celsius);

@@ -106,14 +106,6 @@ TEST(ReadLength, RefusesNothing) {
     EXPECT_NE(problem_of(read_length(text)).code, "answered") << text;
 }
 
-TEST(ReadAngle, IsOfAnySign) {
-  EXPECT_DOUBLE_EQ(in_degrees(*read_angle("60deg")), 60);
-  EXPECT_DOUBLE_EQ(in_degrees(*read_angle("-30°")), -30);
-  EXPECT_DOUBLE_EQ(in_radians(*read_angle("2rad")), 2);
-  EXPECT_EQ(problem_of(read_angle("60")).code, "bare-number");
-  EXPECT_EQ(problem_of(read_angle("60Nm")).code, "wrong-kind");
-}
-
 TEST(ReadNumber, TakesPlainNumbers) {
   EXPECT_DOUBLE_EQ(*read_number("−3"), -3.0); // the minus sign of print
   EXPECT_DOUBLE_EQ(*read_number("0.12"), 0.12);

@@ -7,6 +7,7 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/commands/any_pitch.hpp"
+#include "cli/json/values_json.hpp"
 #include "specdb/catalogue/faces.hpp"
 #include "specdb/catalogue/strengths.hpp"
 #include "specdb/catalogue/surfaces.hpp"
@@ -49,27 +50,24 @@ Json CaseOptions::echo() const {
   const auto& q = question_;
   Json input = Json::object();
   if (!q.thread.empty()) input["thread"] = q.thread;
-  const auto put = [&](const char* key, const std::optional<std::string>& text) {
-    if (text) input[key] = *text;
-  };
   if (q.any_pitch) input["any_pitch"] = true;
-  put("class", q.strength_class);
-  put("surfaces", q.surfaces);
-  put("mu", q.mu);
-  put("mu_thread", q.mu_thread);
-  put("mu_head", q.mu_head);
-  put("nut_factor", q.nut_factor);
-  put("head", q.head);
-  put("turned", q.turned);
-  put("washer", q.washer);
-  put("face_outer", q.face_outer);
-  put("face_inner", q.face_inner);
-  put("kind", q.kind);
-  put("wrench_accuracy", q.wrench_accuracy);
-  put("running_torque", q.running_torque);
+  put_text(input, "class", q.strength_class);
+  put_text(input, "surfaces", q.surfaces);
+  put_text(input, "mu", q.mu);
+  put_text(input, "mu_thread", q.mu_thread);
+  put_text(input, "mu_head", q.mu_head);
+  put_text(input, "nut_factor", q.nut_factor);
+  put_text(input, "head", q.head);
+  put_text(input, "turned", q.turned);
+  put_text(input, "washer", q.washer);
+  put_text(input, "face_outer", q.face_outer);
+  put_text(input, "face_inner", q.face_inner);
+  put_text(input, "kind", q.kind);
+  put_text(input, "wrench_accuracy", q.wrench_accuracy);
+  put_text(input, "running_torque", q.running_torque);
   if (!q.locks.empty()) input["lock"] = fmt::format("{}", fmt::join(q.locks, " + "));
-  put("shank", q.shank);
-  put("bore", q.bore);
+  put_text(input, "shank", q.shank);
+  put_text(input, "bore", q.bore);
   return input;
 }
 

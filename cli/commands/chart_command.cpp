@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/json/chart_json.hpp"
+#include "cli/json/values_json.hpp"
 #include "cli/version.hpp"
 #include "core/quantity/read.hpp"
 #include "core/report/chart_report.hpp"
@@ -101,18 +102,15 @@ void ChartCommand::declare(CLI::App& app) {
 
 Json ChartCommand::echo() const {
   Json input = Json::object();
-  const auto put = [&](const char* key, const std::optional<std::string>& text) {
-    if (text) input[key] = *text;
-  };
-  put("class", classes_);
-  put("from", from_);
-  put("to", to_);
-  put("series", series_);
-  put("proof_fraction", proof_fraction_);
-  put("yield_fraction", yield_fraction_);
+  put_text(input, "class", classes_);
+  put_text(input, "from", from_);
+  put_text(input, "to", to_);
+  put_text(input, "series", series_);
+  put_text(input, "proof_fraction", proof_fraction_);
+  put_text(input, "yield_fraction", yield_fraction_);
   input.update(options_.echo());
-  put("format", format_);
-  put("output", output_);
+  put_text(input, "format", format_);
+  put_text(input, "output", output_);
   return input;
 }
 

@@ -8,6 +8,7 @@
 #include <fmt/ranges.h>
 #include <nlohmann/json.hpp>
 
+#include "cli/commands/opened_workshop.hpp"
 #include "cli/json/values_json.hpp"
 #include "core/text/plain_text.hpp"
 #include "specdb/question/joint_answer.hpp"
@@ -71,9 +72,7 @@ Result<Outcome> FindCommand::run(const Context& context) {
     return refuse(Trouble::usage, "missing", "the words to look for are missing", {},
                   "write clampwright find head nut");
   const std::string words = fmt::format("{}", fmt::join(words_, " "));
-  const auto file = workshop_file(context);
-  if (!file) return Refusal(file.error());
-  const auto workshop = specdb::Workshop::open(*file);
+  const auto workshop = open_workshop(context);
   if (!workshop) return Refusal(workshop.error());
   const specdb::Found found = specdb::search(*workshop, words);
   const auto& hits = found.hits;

@@ -4,11 +4,12 @@
 #include <CLI/App.hpp>
 #include <nlohmann/json.hpp>
 
+#include "cli/commands/opened_workshop.hpp"
 #include "cli/json/hold_json.hpp"
+#include "cli/json/values_json.hpp"
 #include "core/report/hand_report.hpp"
 #include "specdb/catalogue/threads.hpp"
 #include "specdb/question/joint_report.hpp"
-#include "specdb/workshop/joints.hpp"
 
 namespace clampwright::cli {
 
@@ -40,32 +41,25 @@ Result<Outcome> HandCommand::run(const Context& context) {
   std::optional<specdb::JointRecord> joint;
   bool invented = false;
   if (joint_) {
-    const auto file = workshop_file(context);
-    if (!file) return Refusal(file.error());
-    const auto workshop = specdb::Workshop::open(*file);
-    if (!workshop) return Refusal(workshop.error());
-    auto record = specdb::find_joint(*workshop, *joint_);
-    if (!record) return in_field(record.error(), "--joint");
+    auto named = named_joint(context, *joint_, "--joint");
+    if (!named) return Refusal(named.error());
     const specdb::Catalogue catalogue;
-    const auto thread = specdb::find_thread(catalogue, record->thread);
+    const auto thread = specdb::find_thread(catalogue, named->record.thread);
     if (!thread) return Refusal(thread.error());
-    question = specdb::hand_for_joint(*record, thread->thread.hand, std::move(question));
-    joint = std::move(*record);
-    invented = workshop->is_invented();
-    if (!workshop->note().empty()) out.hints.push_back(workshop->note());
+    question = specdb::hand_for_joint(named->record, thread->thread.hand, std::move(question));
+    joint = std::move(named->record);
+    invented = named->invented;
+    out.hints = std::move(named->hints);
   }
   const auto reply = specdb::answer_hand(question);
   if (!reply) return Refusal(reply.error());
   Json input = Json::object();
-  const auto put = [&](const char* key, const specdb::MaybeText& text) {
-    if (text) input[key] = *text;
-  };
-  put("joint", joint_);
-  put("rotation", question_.rotation);
-  put("seen_from", question_.seen_from);
-  put("driver", question_.driver);
-  put("bore", question_.bore);
-  put("shaft", question_.shaft);
+  put_text(input, "joint", joint_);
+  put_text(input, "rotation", question_.rotation);
+  put_text(input, "seen_from", question_.seen_from);
+  put_text(input, "driver", question_.driver);
+  put_text(input, "bore", question_.bore);
+  put_text(input, "shaft", question_.shaft);
   out.input = std::make_shared<Json>(std::move(input));
   Json result = hand_json(reply->answer);
   result["joint"] = joint ? Json(joint->slug) : Json(nullptr);

@@ -6,12 +6,12 @@
 #include <CLI/App.hpp>
 #include <nlohmann/json.hpp>
 
+#include "cli/commands/opened_workshop.hpp"
 #include "cli/json/hold_json.hpp"
 #include "core/report/hold_report.hpp"
 #include "core/text/plain_text.hpp"
 #include "specdb/question/hold_joint.hpp"
 #include "specdb/question/joint_report.hpp"
-#include "specdb/workshop/joints.hpp"
 
 namespace clampwright::cli {
 
@@ -113,20 +113,16 @@ Result<Outcome> HoldCommand::run(const Context& context) {
   std::optional<specdb::JointAnswer> joint;
   bool invented = false;
   if (joint_) {
-    const auto file = workshop_file(context);
-    if (!file) return Refusal(file.error());
-    const auto workshop = specdb::Workshop::open(*file);
-    if (!workshop) return Refusal(workshop.error());
-    const auto record = specdb::find_joint(*workshop, *joint_);
-    if (!record) return in_field(record.error(), "--joint");
-    auto answer = specdb::answer_for(catalogue, *record);
+    auto named = named_joint(context, *joint_, "--joint");
+    if (!named) return Refusal(named.error());
+    auto answer = specdb::answer_for(catalogue, named->record);
     if (!answer) return Refusal(answer.error());
     joint = std::move(*answer);
     auto filled = specdb::hold_for_joint(*joint, std::move(question));
     if (!filled) return Refusal(filled.error());
     question = std::move(*filled);
-    invented = workshop->is_invented();
-    if (!workshop->note().empty()) out.hints.push_back(workshop->note());
+    invented = named->invented;
+    out.hints = std::move(named->hints);
   }
   const auto reply = specdb::answer_hold(catalogue, question);
   if (!reply) return Refusal(reply.error());

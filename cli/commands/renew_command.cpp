@@ -6,6 +6,7 @@
 #include <fmt/ranges.h>
 #include <nlohmann/json.hpp>
 
+#include "cli/commands/opened_workshop.hpp"
 #include "cli/json/values_json.hpp"
 #include "specdb/question/renew_question.hpp"
 
@@ -48,9 +49,7 @@ void RenewCommand::declare(CLI::App& app) { declare_words(app); }
 
 Result<Outcome> RenewCommand::run(const Context& context) {
   const std::string words = fmt::format("{}", fmt::join(words_, " "));
-  const auto file = workshop_file(context);
-  if (!file) return Refusal(file.error());
-  const auto workshop = specdb::Workshop::open(*file);
+  const auto workshop = open_workshop(context);
   if (!workshop) return Refusal(workshop.error());
   const specdb::Catalogue catalogue;
   const auto parts = specdb::parts_to_renew(catalogue, *workshop, words);

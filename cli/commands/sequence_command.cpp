@@ -5,7 +5,9 @@
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
+#include "cli/commands/opened_workshop.hpp"
 #include "cli/json/sequence_json.hpp"
+#include "cli/json/values_json.hpp"
 #include "core/report/sequence_drawing.hpp"
 #include "core/report/sequence_report.hpp"
 #include "core/report/text_writer.hpp"
@@ -13,7 +15,6 @@
 #include "core/text/plain_text.hpp"
 #include "specdb/files/write_file.hpp"
 #include "specdb/question/joint_report.hpp"
-#include "specdb/workshop/joints.hpp"
 
 namespace clampwright::cli {
 
@@ -61,17 +62,14 @@ void SequenceCommand::declare(CLI::App& app) {
 
 Json SequenceCommand::echo() const {
   Json input = Json::object();
-  const auto put = [&](const char* key, const std::optional<std::string>& text) {
-    if (text) input[key] = *text;
-  };
-  put("bolts", question_.bolts);
-  put("pattern", question_.pattern);
-  put("passes", question_.passes);
-  put("torque", question_.torque);
+  put_text(input, "bolts", question_.bolts);
+  put_text(input, "pattern", question_.pattern);
+  put_text(input, "passes", question_.passes);
+  put_text(input, "torque", question_.torque);
   if (question_.undo) input["undo"] = true;
-  put("joint", joint_);
-  put("format", format_);
-  put("output", output_);
+  put_text(input, "joint", joint_);
+  put_text(input, "format", format_);
+  put_text(input, "output", output_);
   return input;
 }
 
@@ -96,18 +94,14 @@ Result<Outcome> SequenceCommand::run(const Context& context) {
   std::optional<specdb::JointAnswer> joint;
   bool invented = false;
   if (joint_) {
-    const auto file = workshop_file(context);
-    if (!file) return Refusal(file.error());
-    const auto workshop = specdb::Workshop::open(*file);
-    if (!workshop) return Refusal(workshop.error());
-    const auto record = specdb::find_joint(*workshop, *joint_);
-    if (!record) return in_field(record.error(), "--joint");
+    auto named = named_joint(context, *joint_, "--joint");
+    if (!named) return Refusal(named.error());
     const specdb::Catalogue catalogue;
-    auto answer = specdb::answer_for(catalogue, *record);
+    auto answer = specdb::answer_for(catalogue, named->record);
     if (!answer) return Refusal(answer.error());
     joint = std::move(*answer);
-    invented = workshop->is_invented();
-    if (!workshop->note().empty()) out.hints.push_back(workshop->note());
+    invented = named->invented;
+    out.hints = std::move(named->hints);
   }
   const auto reply = specdb::answer_sequence(question_, joint ? &*joint : nullptr);
   if (!reply) return Refusal(reply.error());

@@ -6,6 +6,7 @@
 #include <fmt/ranges.h>
 #include <nlohmann/json.hpp>
 
+#include "cli/commands/opened_workshop.hpp"
 #include "cli/json/values_json.hpp"
 #include "specdb/workshop/compounds.hpp"
 
@@ -57,16 +58,13 @@ void declare_entry(CLI::App& app, specdb::ShelfEntry& entry) {
 
 Json echo_of(const specdb::ShelfEntry& entry) {
   Json input = Json::object();
-  const auto put = [&](const char* key, const std::optional<std::string>& text) {
-    if (text) input[key] = *text;
-  };
-  put("label", entry.label);
-  put("grade", entry.grade);
-  put("batch", entry.batch);
-  put("expires", entry.expires);
-  put("opened", entry.opened);
-  put("bears", entry.bears);
-  put("sheet", entry.sheet);
+  put_text(input, "label", entry.label);
+  put_text(input, "grade", entry.grade);
+  put_text(input, "batch", entry.batch);
+  put_text(input, "expires", entry.expires);
+  put_text(input, "opened", entry.opened);
+  put_text(input, "bears", entry.bears);
+  put_text(input, "sheet", entry.sheet);
   return input;
 }
 
@@ -102,9 +100,7 @@ void ShelfListCommand::declare(CLI::App& app) {
 Result<Outcome> ShelfListCommand::run(const Context& context) {
   if (!words_.empty())
     return refuse(Trouble::usage, "surplus", "that was not expected", words_.front(), "write clampwright shelf list");
-  const auto file = workshop_file(context);
-  if (!file) return Refusal(file.error());
-  const auto workshop = specdb::Workshop::open(*file);
+  const auto workshop = open_workshop(context);
   if (!workshop) return Refusal(workshop.error());
   auto compounds = specdb::all_compounds(*workshop);
   if (!all_) std::erase_if(compounds, [](const specdb::CompoundRecord& one) { return one.retired_on.has_value(); });

@@ -6,6 +6,7 @@
 #include <fmt/ranges.h>
 #include <nlohmann/json.hpp>
 
+#include "cli/commands/opened_workshop.hpp"
 #include "cli/json/joint_json.hpp"
 #include "specdb/question/joint_answer.hpp"
 #include "specdb/workshop/joints.hpp"
@@ -37,9 +38,7 @@ Result<Outcome> ShowCommand::run(const Context& context) {
     return refuse(Trouble::usage, "missing", "the joint is missing", {},
                   "write clampwright show pump/clutch-hub, or find it with clampwright find WORDS");
   const std::string words = fmt::format("{}", fmt::join(words_, " "));
-  const auto file = workshop_file(context);
-  if (!file) return Refusal(file.error());
-  const auto workshop = specdb::Workshop::open(*file);
+  const auto workshop = open_workshop(context);
   if (!workshop) return Refusal(workshop.error());
   const auto joint = specdb::find_joint(*workshop, words);
   if (!joint) return Refusal(joint.error());

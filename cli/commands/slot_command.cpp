@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/json/stack_json.hpp"
+#include "cli/json/values_json.hpp"
 #include "core/report/stack_report.hpp"
 
 namespace clampwright::cli {
@@ -55,14 +56,11 @@ Result<Outcome> SlotCommand::run(const Context& context) {
   if (!reply) return Refusal(reply.error());
   Outcome out;
   Json input = options_.echo();
-  const auto put = [&](const char* key, const std::optional<std::string>& value) {
-    if (value) input[key] = *value;
-  };
-  put("torque", torque_);
-  put("low", low_);
-  put("high", high_);
-  put("slots", slots_);
-  put("pin_holes", pin_holes_);
+  put_text(input, "torque", torque_);
+  put_text(input, "low", low_);
+  put_text(input, "high", high_);
+  put_text(input, "slots", slots_);
+  put_text(input, "pin_holes", pin_holes_);
   stack_.echo_into(input);
   out.input = std::make_shared<Json>(std::move(input));
   out.result = std::make_shared<Json>(slot_json(*reply));

@@ -6,6 +6,7 @@
 #include <fmt/ranges.h>
 #include <nlohmann/json.hpp>
 
+#include "cli/json/values_json.hpp"
 #include "specdb/catalogue/materials.hpp"
 
 namespace clampwright::cli {
@@ -28,18 +29,15 @@ void StackOptions::declare(CLI::App& app) {
 
 void StackOptions::echo_into(Json& input) const {
   const auto& q = question_;
-  const auto put = [&](const char* key, const std::optional<std::string>& text) {
-    if (text) input[key] = *text;
-  };
-  put("grip", q.grip);
-  put("bolt_length", q.bolt_length);
-  put("shank_length", q.shank_length);
-  put("thread_length", q.thread_length);
-  put("part_material", q.part_material);
-  put("part_modulus", q.part_modulus);
-  put("bolt_modulus", q.bolt_modulus);
-  put("part_outer", q.part_outer);
-  put("hole", q.hole);
+  put_text(input, "grip", q.grip);
+  put_text(input, "bolt_length", q.bolt_length);
+  put_text(input, "shank_length", q.shank_length);
+  put_text(input, "thread_length", q.thread_length);
+  put_text(input, "part_material", q.part_material);
+  put_text(input, "part_modulus", q.part_modulus);
+  put_text(input, "bolt_modulus", q.bolt_modulus);
+  put_text(input, "part_outer", q.part_outer);
+  put_text(input, "hole", q.hole);
   if (q.into_part) input["into_part"] = true;
 }
 

@@ -7,6 +7,7 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/json/strip_json.hpp"
+#include "cli/json/values_json.hpp"
 #include "core/report/strip_report.hpp"
 #include "specdb/catalogue/materials.hpp"
 #include "specdb/catalogue/strengths.hpp"
@@ -18,21 +19,18 @@ namespace {
 
 Json echo_of(const specdb::StripQuestion& q) {
   Json input{{"thread", q.fastener.thread}};
-  const auto put = [&](const char* key, const std::optional<std::string>& text) {
-    if (text) input[key] = *text;
-  };
-  put("class", q.fastener.strength_class);
-  put("material", q.material);
-  put("length", q.length);
-  put("incomplete", q.incomplete);
-  put("insert", q.insert);
-  put("outer_thread", q.outer_thread);
-  put("torque", q.torque);
-  put("surfaces", q.fastener.surfaces);
-  put("mu", q.fastener.mu);
-  put("nut_factor", q.fastener.nut_factor);
-  put("head", q.fastener.head);
-  put("washer", q.fastener.washer);
+  put_text(input, "class", q.fastener.strength_class);
+  put_text(input, "material", q.material);
+  put_text(input, "length", q.length);
+  put_text(input, "incomplete", q.incomplete);
+  put_text(input, "insert", q.insert);
+  put_text(input, "outer_thread", q.outer_thread);
+  put_text(input, "torque", q.torque);
+  put_text(input, "surfaces", q.fastener.surfaces);
+  put_text(input, "mu", q.fastener.mu);
+  put_text(input, "nut_factor", q.fastener.nut_factor);
+  put_text(input, "head", q.fastener.head);
+  put_text(input, "washer", q.fastener.washer);
   return input;
 }
 

@@ -8,12 +8,12 @@
 #include <fmt/ranges.h>
 #include <nlohmann/json.hpp>
 
+#include "cli/commands/opened_workshop.hpp"
 #include "cli/json/substitute_json.hpp"
 #include "core/report/substitute_report.hpp"
 #include "specdb/catalogue/materials.hpp"
 #include "specdb/catalogue/nuts.hpp"
 #include "specdb/question/joint_report.hpp"
-#include "specdb/workshop/joints.hpp"
 
 namespace clampwright::cli {
 
@@ -113,15 +113,11 @@ Result<Outcome> SubstituteCommand::run(const Context& context) {
     if (options_.describes_fastener())
       return refuse(Trouble::usage, "surplus", "the joint knows how it is tightened, and options say it again", {},
                     "leave them out, or write the original out and leave --joint out", "--joint");
-    const auto file = workshop_file(context);
-    if (!file) return Refusal(file.error());
-    const auto workshop = specdb::Workshop::open(*file);
-    if (!workshop) return Refusal(workshop.error());
-    auto joint = specdb::find_joint(*workshop, *joint_);
-    if (!joint) return in_field(joint.error(), "--joint");
-    question_.joint = std::move(*joint);
-    invented = workshop->is_invented();
-    if (!workshop->note().empty()) out.hints.push_back(workshop->note());
+    auto named = named_joint(context, *joint_, "--joint");
+    if (!named) return Refusal(named.error());
+    question_.joint = std::move(named->record);
+    invented = named->invented;
+    out.hints = std::move(named->hints);
   }
   const specdb::Catalogue catalogue;
   const auto answer = specdb::answer_for(catalogue, question_);

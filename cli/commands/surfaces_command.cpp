@@ -7,6 +7,7 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/json/locking_json.hpp"
+#include "cli/json/values_json.hpp"
 #include "specdb/catalogue/surfaces.hpp"
 
 namespace clampwright::cli {
@@ -25,19 +26,16 @@ Outcome every_surface(const specdb::Catalogue& catalogue) {
 
 Json echo_of(const specdb::SurfacesQuestion& q) {
   Json input = Json::object();
-  const auto put = [&](const char* key, const std::optional<std::string>& text) {
-    if (text) input[key] = *text;
-  };
-  put("stated", q.stated);
-  put("stated_nut_factor", q.stated_nut_factor);
-  put("fitted", q.fitted);
-  put("fitted_nut_factor", q.fitted_nut_factor);
-  put("torque", q.torque);
-  put("running_torque", q.running_torque);
-  put("thread", q.thread);
-  put("class", q.strength_class);
-  put("kind", q.kind);
-  put("into", q.into);
+  put_text(input, "stated", q.stated);
+  put_text(input, "stated_nut_factor", q.stated_nut_factor);
+  put_text(input, "fitted", q.fitted);
+  put_text(input, "fitted_nut_factor", q.fitted_nut_factor);
+  put_text(input, "torque", q.torque);
+  put_text(input, "running_torque", q.running_torque);
+  put_text(input, "thread", q.thread);
+  put_text(input, "class", q.strength_class);
+  put_text(input, "kind", q.kind);
+  put_text(input, "into", q.into);
   if (!q.locks.empty()) input["locks"] = q.locks;
   if (q.taper) input["taper"] = true;
   return input;

@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
+#include "cli/commands/opened_workshop.hpp"
 #include "cli/json/values_json.hpp"
 #include "core/report/wording.hpp"
 #include "specdb/question/joint_answer.hpp"
@@ -94,9 +95,7 @@ Result<Outcome> VetCommand::run(const Context& context) {
   if (!words_.empty())
     return refuse(Trouble::usage, "surplus", "vet takes no words: it looks at every joint", words_.front(),
                   "write clampwright vet, or clampwright show JOINT for one");
-  const auto file = workshop_file(context);
-  if (!file) return Refusal(file.error());
-  const auto workshop = specdb::Workshop::open(*file);
+  const auto workshop = open_workshop(context);
   if (!workshop) return Refusal(workshop.error());
   const specdb::Catalogue catalogue;
 

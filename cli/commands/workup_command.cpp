@@ -8,12 +8,12 @@
 #include <fmt/ranges.h>
 #include <nlohmann/json.hpp>
 
+#include "cli/commands/opened_workshop.hpp"
 #include "cli/json/workup_json.hpp"
 #include "core/report/workup_report.hpp"
 #include "specdb/catalogue/materials.hpp"
 #include "specdb/catalogue/nut_strengths.hpp"
 #include "specdb/question/joint_report.hpp"
-#include "specdb/workshop/joints.hpp"
 
 namespace clampwright::cli {
 
@@ -110,16 +110,12 @@ Result<Outcome> WorkupCommand::run(const Context& context) {
   if (thread_) {
     options_.question().thread = *thread_;
   } else {
-    const auto file = workshop_file(context);
-    if (!file) return Refusal(file.error());
-    const auto workshop = specdb::Workshop::open(*file);
-    if (!workshop) return Refusal(workshop.error());
-    auto joint = specdb::find_joint(*workshop, fmt::format("{}", fmt::join(words_, " ")));
-    if (!joint) return Refusal(joint.error());
-    place.joint = fmt::format("{}, {}", joint->slug, joint->name);
-    question_.joint = std::move(*joint);
-    invented = workshop->is_invented();
-    if (!workshop->note().empty()) out.hints.push_back(workshop->note());
+    auto named = named_joint(context, fmt::format("{}", fmt::join(words_, " ")));
+    if (!named) return Refusal(named.error());
+    place.joint = fmt::format("{}, {}", named->record.slug, named->record.name);
+    question_.joint = std::move(named->record);
+    invented = named->invented;
+    out.hints = std::move(named->hints);
   }
   question_.how = options_.question();
   const specdb::Catalogue catalogue;

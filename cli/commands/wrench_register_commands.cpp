@@ -6,6 +6,7 @@
 #include <fmt/ranges.h>
 #include <nlohmann/json.hpp>
 
+#include "cli/commands/opened_workshop.hpp"
 #include "cli/json/wrench_json.hpp"
 #include "core/text/plain_text.hpp"
 #include "specdb/question/wrench_list_report.hpp"
@@ -116,9 +117,7 @@ std::vector<Example> WrenchListCommand::examples() const {
 void WrenchListCommand::declare(CLI::App& app) { declare_words(app); }
 
 Result<Outcome> WrenchListCommand::run(const Context& context) {
-  const auto file = workshop_file(context);
-  if (!file) return Refusal(file.error());
-  const auto workshop = specdb::Workshop::open(*file);
+  const auto workshop = open_workshop(context);
   if (!workshop) return Refusal(workshop.error());
   Outcome out;
   const bool invented = workshop->is_invented();

@@ -5,6 +5,8 @@
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
+#include "cli/commands/opened_workshop.hpp"
+#include "cli/json/values_json.hpp"
 #include "cli/json/wrench_json.hpp"
 #include "specdb/question/wrench_report.hpp"
 #include "specdb/workshop/joints.hpp"
@@ -17,25 +19,22 @@ namespace {
 Json echo_of(const specdb::WrenchSetQuestion& q, const std::optional<std::string>& wrench,
              const std::optional<std::string>& joint) {
   Json input = Json::object();
-  const auto put = [&](const char* key, const std::optional<std::string>& text) {
-    if (text) input[key] = *text;
-  };
-  put("joint", joint);
-  put("torque", q.torque);
-  put("tolerance", q.tolerance);
-  put("low", q.low);
-  put("high", q.high);
-  put("turn", q.turn);
-  put("wrench", wrench);
-  put("arm", q.arm);
-  put("adaptor", q.adaptor);
-  put("adaptor_angle", q.adaptor_angle);
-  put("range", q.range);
-  put("step", q.step);
-  put("wrench_accuracy", q.accuracy);
-  put("operator", q.operator_share);
-  put("lever_error", q.lever_share);
-  put("nut_factor_spread", q.nut_factor_spread);
+  put_text(input, "joint", joint);
+  put_text(input, "torque", q.torque);
+  put_text(input, "tolerance", q.tolerance);
+  put_text(input, "low", q.low);
+  put_text(input, "high", q.high);
+  put_text(input, "turn", q.turn);
+  put_text(input, "wrench", wrench);
+  put_text(input, "arm", q.arm);
+  put_text(input, "adaptor", q.adaptor);
+  put_text(input, "adaptor_angle", q.adaptor_angle);
+  put_text(input, "range", q.range);
+  put_text(input, "step", q.step);
+  put_text(input, "wrench_accuracy", q.accuracy);
+  put_text(input, "operator", q.operator_share);
+  put_text(input, "lever_error", q.lever_share);
+  put_text(input, "nut_factor_spread", q.nut_factor_spread);
   return input;
 }
 
@@ -84,9 +83,7 @@ Result<Outcome> WrenchSetCommand::run(const Context& context) {
   specdb::WrenchSetContext asked{{}, nullptr, context.unit, context.today};
   std::optional<specdb::Workshop> workshop;
   if (wrench_ || joint_) {
-    const auto file = workshop_file(context);
-    if (!file) return Refusal(file.error());
-    auto opened = specdb::Workshop::open(*file);
+    auto opened = open_workshop(context);
     if (!opened) return Refusal(opened.error());
     workshop = std::move(*opened);
   }

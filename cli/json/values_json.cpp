@@ -28,6 +28,9 @@ std::string unit_name(const std::string& symbol) {
 
 Json number_or_null(const std::optional<double>& value) { return value ? Json(*value) : Json(nullptr); }
 Json text_or_null(const std::optional<std::string>& value) { return value ? Json(*value) : Json(nullptr); }
+void put_text(Json& object, const char* key, const std::optional<std::string>& value) {
+  if (value) object[key] = *value;
+}
 
 Json band_json(const quantity::Band<double>& band) {
   return {{"low", band.low}, {"likely", band.likely}, {"high", band.high}};

@@ -16,6 +16,8 @@ namespace clampwright::cli {
 
 [[nodiscard]] Json number_or_null(const std::optional<double>& value);
 [[nodiscard]] Json text_or_null(const std::optional<std::string>& value);
+// An entry as it was typed, for an answer's `input`; nothing where it was not said.
+void put_text(Json& object, const char* key, const std::optional<std::string>& value);
 [[nodiscard]] Json band_json(const quantity::Band<double>& band);
 [[nodiscard]] Json source_json(const Source& source);
 [[nodiscard]] Json sources_json(const std::vector<Source>& sources);

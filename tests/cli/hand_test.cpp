@@ -2,7 +2,7 @@
 #include <gmock/gmock.h>
 
 #include "tests/cli/demo_workshop.hpp"
-#include "tests/cli/run_cli.hpp"
+#include "tests/cli/refused.hpp"
 
 namespace clampwright::cli {
 namespace {
@@ -27,13 +27,6 @@ constexpr Row k_rows[] = {
     {"cw",            "free-end",    "part",  "right"}, {"ccw",           "engine-side", "part",  "right"},
     {"acw",           "free-end",    "part",  "left"},  {"CW",            "engine-side", "part",  "left"},
     {"anticlockwise", "free-end",    "shaft", "right"}, {"clockwise",     "engine-side", "shaft", "right"},
-};
-
-struct Refused {
-  const char* line;
-  int exit;
-  const char* code;
-  const char* says;
 };
 
 const Refused k_refused[] = {
@@ -69,12 +62,8 @@ TEST(HandCommand, NeverAnswersWithoutALookAtTheThread) {
 }
 
 TEST(HandCommand, RefusesWhatItCannotAnswerAndSaysWhatToWrite) {
-  for (const Refused& refused : k_refused) {
-    const Printed printed = run_cli(words_of(refused.line));
-    EXPECT_EQ(static_cast<int>(printed.exit), refused.exit) << refused.line << printed.err;
-    EXPECT_THAT(printed.err, HasSubstr(refused.says)) << refused.line;
-    EXPECT_EQ(answer_of(words_of(refused.line))["error"]["code"], refused.code) << refused.line;
-  }
+  for (const Refused& refused : k_refused)
+    expect_refused(refused);
 }
 
 TEST(HandCommand, SaysWhatReversesTheRule) {

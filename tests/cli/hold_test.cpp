@@ -2,7 +2,7 @@
 #include <gmock/gmock.h>
 
 #include "tests/cli/demo_workshop.hpp"
-#include "tests/cli/run_cli.hpp"
+#include "tests/cli/refused.hpp"
 
 namespace clampwright::cli {
 namespace {
@@ -14,13 +14,6 @@ using testing::Not;
 using namespace testing_support;
 
 nlohmann::json result_of(const char* line) { return answer_of(words_of(line)).at("result"); }
-
-struct Refused {
-  const char* line;
-  int exit;
-  const char* code;
-  const char* says;
-};
 
 // clang-format off
 const Refused k_refused[] = {
@@ -71,12 +64,8 @@ constexpr const char* k_at_15 = "hold --torque 30Nm --stroke 50mm --rod 100mm --
 } // namespace
 
 TEST(Hold, RefusesWhatItCannotAnswerAndSaysWhatToWrite) {
-  for (const Refused& refused : k_refused) {
-    const Printed printed = run_cli(words_of(refused.line));
-    EXPECT_EQ(static_cast<int>(printed.exit), refused.exit) << refused.line << printed.err;
-    EXPECT_THAT(printed.err, HasSubstr(refused.says)) << refused.line;
-    EXPECT_EQ(answer_of(words_of(refused.line))["error"]["code"], refused.code) << refused.line;
-  }
+  for (const Refused& refused : k_refused)
+    expect_refused(refused);
 }
 
 // Rows HOLD-02, 08, 10, 11, 13 and 14 of the reference collection (computed there).

@@ -4,6 +4,7 @@
 #include <chrono>
 #include <cstdlib>
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -71,17 +72,20 @@ inline std::vector<std::string> codes_of(const nlohmann::json& answer) {
 // Splits like a shell does, for words in double quotes.
 inline Arguments words_of(std::string_view line) {
   Arguments words;
-  std::string word;
+  std::optional<std::string> word;
   bool quoted = false;
   for (const char c : line) {
+    if (c == ' ' && !quoted) {
+      if (word) words.push_back(*std::exchange(word, std::nullopt));
+      continue;
+    }
+    if (!word) word.emplace();
     if (c == '"')
       quoted = !quoted;
-    else if (c == ' ' && !quoted) {
-      if (!word.empty()) words.push_back(std::exchange(word, {}));
-    } else
-      word += c;
+    else
+      *word += c;
   }
-  if (!word.empty()) words.push_back(word);
+  if (word) words.push_back(*word);
   return words;
 }
 

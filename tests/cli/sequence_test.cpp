@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "tests/cli/run_cli.hpp"
+#include "tests/cli/refused.hpp"
 
 #include <fstream>
 #include <sstream>
@@ -16,13 +16,6 @@ using testing::Not;
 using namespace testing_support;
 
 nlohmann::json result_of(const char* line) { return answer_of(words_of(line)).at("result"); }
-
-struct Refused {
-  const char* line;
-  int exit;
-  const char* code;
-  const char* says;
-};
 
 // clang-format off
 const Refused k_refused[] = {
@@ -71,14 +64,8 @@ class DemoSequence : public testing::Test {
 } // namespace
 
 TEST(Sequence, RefusesWhatItCannotAnswerAndSaysWhatToWrite) {
-  for (const Refused& refused : k_refused) {
-    const Printed printed = run_cli(words_of(refused.line));
-    EXPECT_EQ(static_cast<int>(printed.exit), refused.exit) << refused.line << printed.err;
-    EXPECT_THAT(printed.err, HasSubstr(refused.says)) << refused.line;
-    if (*refused.code != '\0') {
-      EXPECT_EQ(answer_of(words_of(refused.line))["error"]["code"], refused.code) << refused.line;
-    }
-  }
+  for (const Refused& refused : k_refused)
+    expect_refused(refused);
 }
 
 TEST(Sequence, GivesOrderAndPasses) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // angle and slot.
-#include "tests/cli/run_cli.hpp"
+#include "tests/cli/refused.hpp"
 
 #include <gmock/gmock.h>
 
@@ -18,13 +18,6 @@ nlohmann::json result_of(const std::string& line) { return answer_of(words_of(li
 
 const std::string k_angle = "angle M10 --class 10.9 --snug 20Nm --angle 15deg --surfaces oiled ";
 const std::string k_slot = "slot M8 --class 8.8 --low 15Nm --high 20Nm --surfaces oiled ";
-
-struct Refused {
-  std::string line;
-  int exit;
-  const char* code;
-  const char* says;
-};
 
 // clang-format off
 const Refused k_refused[] = {
@@ -63,12 +56,8 @@ const Refused k_refused[] = {
 } // namespace
 
 TEST(Stack, RefusesWhatItCannotAnswerAndSaysWhatToWrite) {
-  for (const Refused& refused : k_refused) {
-    const Printed printed = run_cli(words_of(refused.line));
-    EXPECT_EQ(static_cast<int>(printed.exit), refused.exit) << refused.line << printed.err;
-    EXPECT_THAT(printed.err, HasSubstr(refused.says)) << refused.line;
-    EXPECT_EQ(answer_of(words_of(refused.line))["error"]["code"], refused.code) << refused.line;
-  }
+  for (const Refused& refused : k_refused)
+    expect_refused(refused);
 }
 
 TEST(Stack, NamesAllThatIsMissingAtOnce) {

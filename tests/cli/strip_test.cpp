@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "tests/cli/run_cli.hpp"
+#include "tests/cli/refused.hpp"
 
 #include <gmock/gmock.h>
 
@@ -13,13 +13,6 @@ using testing::Not;
 using namespace testing_support;
 
 nlohmann::json result_of(const char* line) { return answer_of(words_of(line)).at("result"); }
-
-struct Refused {
-  const char* line;
-  int exit;
-  const char* code;
-  const char* says;
-};
 
 // clang-format off
 const Refused k_refused[] = {
@@ -45,15 +38,8 @@ const Refused k_refused[] = {
 // clang-format on
 
 TEST(Strip, RefusesWhatItCannotAnswerAndSaysWhatToWrite) {
-  for (const Refused& refused : k_refused) {
-    const Printed printed = run_cli(words_of(refused.line));
-    EXPECT_EQ(static_cast<int>(printed.exit), refused.exit) << refused.line << printed.err;
-    EXPECT_THAT(printed.err, HasSubstr(refused.says)) << refused.line;
-    const auto document = answer_of(words_of(refused.line));
-    if (*refused.code != '\0') {
-      EXPECT_EQ(document["error"]["code"], refused.code) << refused.line;
-    }
-  }
+  for (const Refused& refused : k_refused)
+    expect_refused(refused);
 }
 
 // By hand, 0.7 · 185 = 130 MPa: 35144.2 N over 1.055184 · 130 · 16.828527 N/mm, and 2.5 mm.

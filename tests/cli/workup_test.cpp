@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/cli/demo_workshop.hpp"
-#include "tests/cli/run_cli.hpp"
+#include "tests/cli/refused.hpp"
 
 #include <fmt/format.h>
 #include <gmock/gmock.h>
@@ -10,13 +10,6 @@ namespace {
 
 using testing::HasSubstr;
 using namespace testing_support;
-
-struct Refused {
-  const char* line;
-  int exit;
-  const char* code;
-  const char* says;
-};
 
 // clang-format off
 const Refused k_refused[] = {
@@ -46,15 +39,8 @@ const Refused k_refused[] = {
 // clang-format on
 
 TEST(Workup, RefusesWhatItCannotAnswerAndSaysWhatToWrite) {
-  for (const Refused& refused : k_refused) {
-    const Printed printed = run_cli(words_of(refused.line));
-    EXPECT_EQ(static_cast<int>(printed.exit), refused.exit) << refused.line << printed.err;
-    EXPECT_THAT(printed.err, HasSubstr(refused.says)) << refused.line;
-    const auto document = answer_of(words_of(refused.line));
-    if (*refused.code != '\0') {
-      EXPECT_EQ(document["error"]["code"], refused.code) << refused.line;
-    }
-  }
+  for (const Refused& refused : k_refused)
+    expect_refused(refused);
 }
 
 // The two ends are answers of `clamp`: at the most the greatest load is 75 % of proof or less, at the least the least

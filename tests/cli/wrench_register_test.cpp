@@ -4,6 +4,7 @@
 #include <filesystem>
 
 #include "tests/cli/demo_workshop.hpp"
+#include "tests/cli/refused.hpp"
 
 #include <gmock/gmock.h>
 
@@ -66,13 +67,6 @@ TEST_F(Register, KeepsTheScaleInItsOwnUnit) {
   EXPECT_EQ(added["result"]["due_on"], "2027-01-31");
 }
 
-struct Refused {
-  const char* line;
-  int exit;
-  const char* code;
-  const char* says;
-};
-
 // clang-format off
 const Refused k_refused[] = {
     {"wrench add",                                                          64, "missing",        "short name"},
@@ -120,15 +114,8 @@ const Refused k_refused[] = {
 
 TEST_F(Register, RefusesWhatItCannotKeepAndChangesNothing) {
   const Json before = run_json("wrench list")["result"];
-  for (const Refused& refused : k_refused) {
-    const Arguments words = refused.line == std::string_view("wrench revise A --because \"\" --step 1Nm")
-                                ? Arguments{"wrench", "revise", "A", "--because", "", "--step", "1Nm"}
-                                : words_of(refused.line);
-    const Printed printed = run_here(words);
-    EXPECT_EQ(static_cast<int>(printed.exit), refused.exit) << refused.line << printed.err;
-    EXPECT_THAT(printed.err, HasSubstr(refused.says)) << refused.line;
-    EXPECT_EQ(json_here(words)["error"]["code"], refused.code) << refused.line;
-  }
+  for (const Refused& refused : k_refused)
+    expect_refused(refused, [this](const Arguments& words) { return run_here(words); });
   EXPECT_EQ(run_json("wrench list")["result"], before);
 }
 

@@ -57,7 +57,7 @@ Result<Outcome> CureCommand::run(const Context& /*context*/) {
   out.findings = reply->answer.findings;
   out.sources = reply->sources;
   out.document = specdb::cure_document(*reply);
-  out.exit = reply->answer.course == locking::Course::not_here ? ExitCode::check_failed : ExitCode::answered;
+  out.exit = finding::has_stop(reply->answer.findings) ? ExitCode::check_failed : ExitCode::answered;
   return out;
 }
 

@@ -75,10 +75,10 @@ Json echo_of(const HoldQuestion& question, const std::optional<std::string>& joi
   return input;
 }
 
-// A pin that likely turns in its web is a check that failed where the far end is what is to be held.
+// A pin that likely turns in its web is a check that failed where the far end is what is to be held; a stop that may
+// miss the piston, or bears too much, always is.
 bool has_failed(const crank::HoldAnswer& answer) {
-  return answer.verdict == crank::HoldVerdict::over_limit ||
-         (answer.stop && answer.stop->verdict == crank::HoldVerdict::over_limit);
+  return answer.verdict == crank::HoldVerdict::over_limit || (answer.stop && finding::has_stop(answer.stop->findings));
 }
 
 } // namespace

@@ -50,7 +50,7 @@ Result<Outcome> RunningCommand::run(const Context& context) {
   out.findings = reply->findings;
   out.sources = reply->sources;
   out.document = specdb::running_document(*reply, context.units);
-  const bool fails = reply->reuse == locking::Reuse::no || reply->reuse == locking::Reuse::tables_differ;
+  const bool fails = reply->reuse && *reply->reuse != locking::Reuse::ok && *reply->reuse != locking::Reuse::not_known;
   out.exit = fails ? ExitCode::check_failed : ExitCode::answered;
   return out;
 }

@@ -137,7 +137,7 @@ Result<Outcome> ShelfAddCommand::run(const Context& context) {
   const auto file = workshop_file(context);
   if (!file) return Refusal(file.error());
   const specdb::Catalogue catalogue;
-  const auto compound = specdb::add_to_shelf(catalogue, *file, entry_);
+  const auto compound = specdb::add_to_shelf(catalogue, *file, entry_, context.today);
   if (!compound) return Refusal(compound.error());
   return one_outcome("Put on the shelf", *compound, echo_of(entry_), context);
 }

@@ -52,6 +52,8 @@ const char* course_name(locking::Course course) {
     return "wants-heat";
   case locking::Course::heat_cures:
     return "by-heat";
+  case locking::Course::too_hot:
+    return "too-hot";
   case locking::Course::not_here:
     return "not-here";
   }
@@ -103,7 +105,8 @@ Json reuse_json(const std::optional<locking::Reuse>& reuse) {
   switch (*reuse) {
   case locking::Reuse::ok:
     return "ok";
-  case locking::Reuse::no:
+  case locking::Reuse::drags_too_little:
+  case locking::Reuse::drags_too_much:
     return "no";
   case locking::Reuse::tables_differ:
     return "tables-differ";

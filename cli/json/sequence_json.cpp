@@ -34,6 +34,7 @@ Json sequence_json(const specdb::SequenceReply& reply) {
           {"wrench_marks", sequence.marks.empty() ? Json(nullptr) : Json(sequence.marks)},
           {"wrench_unit", sequence.unit == nullptr ? Json(nullptr) : Json(sequence.unit->name)},
           {"last_rounds", sequence.undo ? Json(nullptr) : Json(report::last_round_words(sequence.pattern))},
+          {"then_angle_deg", sequence.angle ? Json(quantity::in_degrees(*sequence.angle)) : Json(nullptr)},
           {"joint", reply.heading.empty() ? Json(nullptr) : Json(reply.heading)},
           {"page_says", reply.page_words.empty() ? Json(nullptr) : Json(reply.page_words)},
           {"published", std::move(published)}};

@@ -90,8 +90,9 @@ void add_verdict(StopAnswer& out) {
 void add_findings(StopAnswer& out) {
   const StopCase& asked = out.asked;
   auto& findings = out.findings;
-  findings.push_back(
-      {Code::crank_reaction, Severity::mind, {asked.before_top, out.fitting.forces.piston, out.below_top}});
+  const bool undoing = out.undoing && out.undoing->torque > out.fitting.torque;
+  const StopLoads& greater = undoing ? *out.undoing : out.fitting;
+  findings.push_back({Code::crank_reaction, Severity::mind, {asked.before_top, greater.forces.piston, out.below_top}});
   const bool may_miss = !out.shorter || !out.longer;
   if (may_miss || out.over_least >= k_much_over_least)
     findings.push_back({Code::near_dead_centre,

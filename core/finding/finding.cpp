@@ -93,6 +93,8 @@ std::string_view code_name(Code code) {
     return "calibration-unknown";
   case Code::no_mark:
     return "no-mark";
+  case Code::wrench_wider_than_limits:
+    return "wrench-wider-than-limits";
   case Code::coarse_scale:
     return "coarse-scale";
   case Code::running_torque_added:
@@ -109,6 +111,8 @@ std::string_view code_name(Code code) {
     return "cure-not-known";
   case Code::breakaway_not_known:
     return "breakaway-not-known";
+  case Code::running_torque_high:
+    return "running-torque-high";
   case Code::running_torque_low:
     return "running-torque-low";
   case Code::compound_expired:

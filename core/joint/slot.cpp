@@ -35,7 +35,11 @@ Band<TorquePerForce> lever_band(const tightening::ClampAnswer& clamp) {
 }
 
 void add_findings(SlotAnswer& out) {
-  out.findings = out.at_low.findings;
+  // The pin may go in anywhere up to the high torque, so that one is judged; what is too little shows at the low one.
+  out.findings = out.at_high.findings;
+  const auto is_low = [](const finding::Finding& one) { return one.code == Code::low_preload; };
+  if (std::ranges::none_of(out.findings, is_low))
+    std::ranges::copy_if(out.at_low.findings, std::back_inserter(out.findings), is_low);
   if (out.meets != Meets::surely)
     out.findings.push_back(
         {Code::slot_may_miss, Severity::mind, {out.asked.low, out.asked.high, out.angle, out.half_a_slot}});
@@ -82,10 +86,12 @@ quantity::Angle slot_angle(int slots, int pin_holes) {
   return quantity::degrees(360.0 / std::lcm(slots, 2 * pin_holes));
 }
 
-SlotAnswer slot_window(const SlotCase& asked, const tightening::ClampAnswer& at_low, const Stack& stack) {
+SlotAnswer slot_window(const SlotCase& asked, const tightening::ClampAnswer& at_low,
+                       const tightening::ClampAnswer& at_high, const Stack& stack) {
   SlotAnswer out;
   out.asked = asked;
   out.at_low = at_low;
+  out.at_high = at_high;
   out.stack = stack;
   out.resilience = resilience_of(stack);
   out.angle = slot_angle(asked.slots, asked.pin_holes);

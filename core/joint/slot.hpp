@@ -29,6 +29,7 @@ enum class Meets { surely, likely, by_chance };
 struct SlotAnswer {
   SlotCase asked;
   tightening::ClampAnswer at_low;
+  tightening::ClampAnswer at_high;
   Stack stack;
   StackResilience resilience;
   quantity::Angle angle;                  // from one slot to the next
@@ -50,7 +51,9 @@ struct SlotAnswer {
 // the ends of the holes. 60° with six slots and one hole, 30° with two holes.
 [[nodiscard]] quantity::Angle slot_angle(int slots, int pin_holes);
 
-// `at_low` is the clamp load of the low torque, by at least one model. Precondition: slots even, low <= high.
-[[nodiscard]] SlotAnswer slot_window(const SlotCase& asked, const tightening::ClampAnswer& at_low, const Stack& stack);
+// `at_low` and `at_high` are the clamp loads of the two torques, by at least one model; the findings are those of the
+// high one. Precondition: slots even, low <= high.
+[[nodiscard]] SlotAnswer slot_window(const SlotCase& asked, const tightening::ClampAnswer& at_low,
+                                     const tightening::ClampAnswer& at_high, const Stack& stack);
 
 } // namespace clampwright::joint

@@ -82,12 +82,6 @@ void cure_by_itself(CureAnswer& answer, const std::vector<CureTime>& times) {
 // The hottest step that the part reaches: a warmer part cures no slower.
 void cure_by_heat(CureAnswer& answer) {
   answer.course = Course::heat_cures;
-  if (answer.asked.compound.heat_limit && answer.asked.temperature > *answer.asked.compound.heat_limit) {
-    answer.not_known_because =
-        "this is hotter than the compound bears: it loses its hold there, and no cure so hot was "
-        "published";
-    return;
-  }
   const auto reached =
       std::ranges::find_if(answer.heat_cures.rbegin(), answer.heat_cures.rend(),
                            [&](const CureTime& line) { return answer.asked.temperature >= *line.from; });
@@ -131,6 +125,9 @@ CureAnswer cure(const CureCase& asked, const std::vector<CureTime>& times) {
   if (answer.activity == Activity::never) {
     answer.course = Course::not_here;
     answer.not_known_because = "it is not used here";
+  } else if (asked.compound.heat_limit && asked.temperature > *asked.compound.heat_limit) {
+    answer.course = Course::too_hot;
+    answer.not_known_because = "it loses its hold at that heat, and no cure so hot was published";
   } else if (!answer.heat_cures.empty() && asked.temperature >= *answer.heat_cures.front().from) {
     cure_by_heat(answer);
   } else {

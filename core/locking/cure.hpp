@@ -48,6 +48,7 @@ enum class Course {
   wants_primer, // too cold by itself
   wants_heat,   // colder than a primer helps
   heat_cures,   // the part is held at the temperature of a heat cure
+  too_hot,      // hotter than the compound bears
   not_here,     // a surface that it must not be used on
 };
 

@@ -8,33 +8,41 @@ namespace {
 // A share that is met exactly is met, whatever the unit it was converted from.
 constexpr double k_whisker = 1e-9;
 
-bool judges_used_ones(const RunningLimit& limit) {
-  return limit.torque && limit.kind.find("first-on") == std::string::npos &&
-         limit.kind.find("first-off") == std::string::npos;
+bool is_greatest(const RunningLimit& limit) { return limit.kind.starts_with("greatest"); }
+
+bool is_of_new_ones(const RunningLimit& limit) {
+  return limit.kind.find("first-on") != std::string::npos || limit.kind.find("first-off") != std::string::npos;
 }
 
 } // namespace
 
 RunningVerdict judge(const RunningLimit& limit, quantity::Torque measured) {
-  if (!judges_used_ones(limit)) return RunningVerdict::not_judged;
+  if (!limit.torque) return RunningVerdict::not_judged;
   const double share = measured / *limit.torque;
-  const bool keeps = limit.kind.starts_with("greatest") ? share <= 1.0 + k_whisker : share >= 1.0 - k_whisker;
-  return keeps ? RunningVerdict::ok : RunningVerdict::no;
+  if (is_greatest(limit) && share > 1.0 + k_whisker) return RunningVerdict::no;
+  if (is_of_new_ones(limit)) return RunningVerdict::not_judged;
+  return is_greatest(limit) || share >= 1.0 - k_whisker ? RunningVerdict::ok : RunningVerdict::no;
 }
 
 Reuse judge(const std::vector<RunningLimit>& limits, quantity::Torque measured) {
   bool passed = false;
-  bool failed = false;
+  bool too_little = false;
+  bool too_much = false;
+  bool within_greatest = false;
   for (const RunningLimit& limit : limits) {
     const RunningVerdict verdict = judge(limit, measured);
-    const bool least = limit.kind.starts_with("least");
-    if (!least && verdict == RunningVerdict::no) return Reuse::no;
-    // Below the greatest alone nothing is said about wear.
-    passed = passed || (least && verdict == RunningVerdict::ok);
-    failed = failed || (least && verdict == RunningVerdict::no);
+    if (is_greatest(limit)) {
+      too_much = too_much || verdict == RunningVerdict::no;
+      within_greatest = within_greatest || (limit.torque && verdict != RunningVerdict::no);
+    } else {
+      // Below the greatest alone nothing is said about wear.
+      passed = passed || verdict == RunningVerdict::ok;
+      too_little = too_little || verdict == RunningVerdict::no;
+    }
   }
-  if (passed) return failed ? Reuse::tables_differ : Reuse::ok;
-  return failed ? Reuse::no : Reuse::not_known;
+  if (too_much) return within_greatest ? Reuse::tables_differ : Reuse::drags_too_much;
+  if (passed) return too_little ? Reuse::tables_differ : Reuse::ok;
+  return too_little ? Reuse::drags_too_little : Reuse::not_known;
 }
 
 std::vector<RuleAnswer> add_running(quantity::Torque printed, quantity::Torque running,

@@ -25,14 +25,13 @@ struct RunningLimit {
 
 enum class RunningVerdict { ok, no, not_judged };
 
-// A used nut whose running torque was measured, by one line. A line for new nuts, or for the first time that it comes
-// off, judges no used one.
+// A used nut whose running torque was measured, by one line. A least value for new nuts, or for the first time that it
+// comes off, judges no used one; the greatest one does, since it drags most when it is new.
 [[nodiscard]] RunningVerdict judge(const RunningLimit& limit, quantity::Torque measured);
 
-enum class Reuse { ok, no, tables_differ, not_known };
+enum class Reuse { ok, drags_too_little, drags_too_much, tables_differ, not_known };
 
-// By all lines together: `tables_differ` where one passes the nut and another does not, `no` where it drags more than
-// any line allows.
+// By all lines together: `tables_differ` where one passes the nut and another does not.
 [[nodiscard]] Reuse judge(const std::vector<RunningLimit>& limits, quantity::Torque measured);
 
 // A rule for adding the running torque to a printed torque: from a share of it on, or always.

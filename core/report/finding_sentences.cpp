@@ -77,8 +77,8 @@ constexpr std::array k_sentences{
     Sentence{Code::cure_by_heat_only, "At {0} it cures by heat alone, with primer or without: warm the part.",
              "TM 5-3820-256-24-5, introduction"},
     Sentence{Code::cure_not_known,
-             "How long it takes here was not found in any public text. Do not run the joint on a guess: the sheet of "
-             "the compound has the time.",
+             "No public text has a time for what was told. Do not run the joint on a guess: the sheet of the compound "
+             "has it.",
              "published are times for active surfaces at 10 °C and above, and heat cures"},
     Sentence{Code::breakaway_not_known,
              "What breaks a cured thread loose is not known by grade: it grows with thread area times radius, and low, "
@@ -87,8 +87,12 @@ constexpr std::array k_sentences{
     Sentence{Code::compound_expired, "\"{0}\" expired on {1}: what it still holds is not known. Take a fresh one.",
              "the date on its label, as recorded"},
     Sentence{Code::running_torque_low,
-             "{0} is less than a used locking nut or insert must still drag by {1}: it is scrap by that.",
+             "{0} is less than a used locking nut or insert must still drag by {1}: by those it is scrap.",
              "the tables named, side by side"},
+    Sentence{Code::running_torque_high,
+             "{0} is more than even a new one may drag by {1}: it or the thread is damaged, dirty or galling. Take it "
+             "off, look at both threads, and take a new one.",
+             "the greatest values of the tables named; what may drag so common practice"},
     Sentence{Code::mass_as_force,
              "A unit of mass stands in the torque; it was read as the force of that mass (1 kg: 9.80665 N; 1 lb: "
              "4.44822 N).",
@@ -194,14 +198,23 @@ constexpr std::array k_sentences{
              "No calibration of {0} is on record, so nobody can say that it is in date. Enter it: wrench log NAME "
              "--calibrated DAY.",
              "ISO 6789: calibrated, and again after 12 months or 5000 cycles unless the shop rules otherwise"},
-    Sentence{Code::no_mark, "No mark of {0} lies from {1} to {2}, which is all that its scale and the figure allow.",
-             "the step of the scale; the limits of the figure, through the adaptor where there is one"},
+    Sentence{
+        Code::no_mark, "No mark of {0} lies from {1} to {2}, which is all that its scale and the figure allow.",
+        "the step of the scale; the limits of the figure, through the adaptor where there is one; 10 % either side "
+        "where it names none (TB 9-2320-279-13&P-2)"},
+    Sentence{
+        Code::wrench_wider_than_limits,
+        "{0} may be off by {1}, which is more than the {2} that the figure allows: even well set it may miss. Take a "
+        "closer wrench.",
+        "accuracy of the wrench as stated, limits of the figure"},
     Sentence{Code::coarse_scale, "The marks of {0} lie {1} apart: more than a tenth of {2}, too coarse to set it well.",
              "TM 1-1500-204-23-9, para 8-3: a division of 10 % of the value at the most"},
     Sentence{Code::single_use, "Single use: {0}.", "TB 43-0218, section III; the figure's page where it says so"},
     Sentence{Code::angle_final,
              "The torque only snugs; the angle makes the clamp load, for this stack of parts alone. What is shown is "
-             "the snug load. After an interruption do not turn the angle again: start anew as the maker says.",
+             "the snug load. After an interruption do not turn the angle again: go on to the end mark, or without "
+             "marks start "
+             "anew as the maker says.",
              "F = angle/360°·P/(δS + δP): it depends on the stack"},
     Sentence{
         Code::beyond_elastic,

@@ -156,7 +156,9 @@ std::string neighbour_words(const std::optional<crank::Neighbour>& neighbour, co
 
 Section doubt_section(const StopAnswer& stop, const DisplayUnits& units) {
   const std::string doubt = quantity::write_si(quantity::in_metres(crank::k_stop_doubt), *units.length, 2);
-  Section section{"If gasket, carbon or a worn tip make a difference: crown and stop bear", {}};
+  Section section{fmt::format("If gasket, carbon or a worn tip make a difference: at {} crown and stop bear",
+                              write(stop.fitting.torque, units)),
+                  {}};
   section.rows.push_back({doubt + " shorter", neighbour_words(stop.shorter, stop, units)});
   section.rows.push_back({doubt + " longer", neighbour_words(stop.longer, stop, units)});
   return section;
@@ -200,7 +202,8 @@ Section ways_section(const HoldAnswer& answer, const DisplayUnits& units) {
 // By the greater of the two torques, and what must not be overlooked first.
 std::string stop_title(const HoldAnswer& answer, const DisplayUnits& units) {
   const crank::StopAnswer& stop = *answer.stop;
-  const crank::StopLoads& loads = stop.undoing ? *stop.undoing : stop.fitting;
+  const bool undoing = stop.undoing && stop.undoing->torque > stop.fitting.torque;
+  const crank::StopLoads& loads = undoing ? *stop.undoing : stop.fitting;
   const bool stops = finding::has_stop(stop.findings);
   return fmt::format("{}: {} on the crank presses on the crown with {}",
                      stops ? "NOT to be held by this stop, see below" : "Held by a piston stop",

@@ -28,6 +28,8 @@ std::string mark_words(const Sequence& sequence, double mark, const quantity::Di
   return words;
 }
 
+std::string angle_words(quantity::Angle angle) { return quantity::write_number(quantity::in_degrees(angle), 4) + "°"; }
+
 Section tightening_section(const Sequence& sequence, const quantity::DisplayUnits& units) {
   Section section{"Tighten", {}};
   section.rows.push_back({"Start", "all run down by hand until they just touch"});
@@ -39,6 +41,10 @@ Section tightening_section(const Sequence& sequence, const quantity::DisplayUnit
                                                           mark_words(sequence, sequence.marks[i], units), share)});
   }
   section.rows.push_back({"Last rounds", last_round_words(sequence.pattern)});
+  if (sequence.angle)
+    section.rows.push_back({"Then", fmt::format("mark all of them, and turn each {}, in that order, once and no "
+                                                "further: the torque only snugs",
+                                                angle_words(*sequence.angle))});
   section.rows.push_back({"Why", "a bolt that is tightened unloads its neighbours: only a round in which nothing moves "
                                  "shows that all of them hold"});
   section.rows.push_back({"How many", sequence.passes_because});
@@ -104,6 +110,12 @@ std::string rounds_words(const Sequence& sequence) {
   for (const double mark : sequence.marks)
     parts.push_back(quantity::write_number(mark, k_mark_digits));
   return fmt::format("{} {}", fmt::join(parts, ", "), sequence.unit->symbol);
+}
+
+std::string then_words(const Sequence& sequence) {
+  std::string words = last_round_words(sequence.pattern);
+  if (sequence.angle) words += fmt::format("; then {} each, in that order", angle_words(*sequence.angle));
+  return words;
 }
 
 std::string last_round_words(Pattern pattern) {

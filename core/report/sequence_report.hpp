@@ -20,6 +20,7 @@ namespace clampwright::report {
 [[nodiscard]] std::string positions_words(tightening::Pattern pattern);
 
 // "12, 18, 24 N·m"; "50 %, 75 %, 100 %" where no torque is known.
+[[nodiscard]] std::string then_words(const tightening::Sequence& sequence);
 [[nodiscard]] std::string rounds_words(const tightening::Sequence& sequence);
 
 // How to go on once all stand at the final torque.

@@ -176,6 +176,12 @@ Section window_rows(const SlotAnswer& answer, const DisplayUnits& units) {
                                                      write(answer.next, units), write(answer.asked.high, units))});
   if (answer.preload_at_low)
     section.rows.push_back({"Load at low", write(*answer.preload_at_low, units) + " (low / likely / high)"});
+  if (const auto load = tightening::leading_preload(answer.at_high)) {
+    const auto use = tightening::leading_use_of_proof(answer.at_high);
+    section.rows.push_back({"Load at high", fmt::format("{}{}", write(*load, units),
+                                                        use ? ", " + quantity::write_shares(*use) + " of the proof load"
+                                                            : std::string())});
+  }
   if (answer.preload_at_next) {
     std::string words = write(*answer.preload_at_next, units);
     if (const auto& use = answer.use_of_proof_at_next)

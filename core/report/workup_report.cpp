@@ -137,6 +137,9 @@ Section input_section(const Answer& answer, const WorkupPlace& place) {
                                fastener.strength.class_name == "unknown" ? "class not known"
                                                                          : "class " + fastener.strength.class_name)});
   section.rows.push_back({"Surfaces", surfaces_words(fastener)});
+  if (answer.clamp)
+    section.rows.push_back(
+        {"Wrench", fmt::format("± {} ({})", write_share(answer.clamp->accuracy.share), answer.clamp->accuracy.basis)});
   section.rows.push_back({"Face", fastener.face ? fastener.face->basis : "not known"});
   const bool nut = answer.asked.nut.has_value();
   section.rows.push_back({"Screws into", nut                  ? "nut " + answer.asked.nut->nut_class
@@ -150,10 +153,38 @@ Section input_section(const Answer& answer, const WorkupPlace& place) {
   return section;
 }
 
+// What a limit was worked out from, and what other lists say of that material.
+std::vector<std::string> inputs_of(const Answer& answer, Limit limit, const DisplayUnits& units) {
+  std::vector<std::string> words;
+  const auto& asked = answer.asked;
+  const auto add_note = [&](const strength::PartMaterial& part) {
+    if (!part.note.empty()) words.push_back("lists differ, in MPa: " + part.note);
+  };
+  if (limit == Limit::part_thread && answer.strip) {
+    const joint::StripCase& threads = answer.strip->asked;
+    if (threads.length && answer.strip->bearing && threads.part.shear_strength)
+      words.push_back(fmt::format("{} engaged, {} of it bear; shear strength {}; factor C3 {} for bending threads",
+                                  write(*threads.length, units, 4), write(*answer.strip->bearing, units, 4),
+                                  write(*threads.part.shear_strength, units),
+                                  quantity::write_number(answer.strip->c3, 4)));
+    add_note(threads.part);
+  }
+  if (limit == Limit::seat && asked.seat && asked.seat->seat_pressure && asked.fastener.face) {
+    const tightening::Face& face = *asked.fastener.face;
+    words.push_back(fmt::format("{} on a face from {} to {}", write(*asked.seat->seat_pressure, units),
+                                write(face.inner, units, 4), write(face.outer, units, 4)));
+    add_note(*asked.seat);
+  }
+  return words;
+}
+
 Section limits_section(const Answer& answer, const DisplayUnits& units) {
   Section section{"What it bears: greatest clamp load", {}};
-  for (const AllowedLoad& limit : answer.limits)
+  for (const AllowedLoad& limit : answer.limits) {
     section.rows.push_back({std::string(limit_words(limit.limit)), limit_text(answer, limit, units)});
+    for (std::string& words : inputs_of(answer, limit.limit, units))
+      section.rows.push_back({"", std::move(words)});
+  }
   if (answer.asked.fastener.strength.approved_data)
     section.rows.push_back({"bolt", "aircraft hardware: its approved data decide, nothing is worked up here"});
   else if (answer.asked.fastener.kind != tightening::JointKind::bolt)

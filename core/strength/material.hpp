@@ -21,6 +21,7 @@ struct PartMaterial {
   std::optional<quantity::Stress> shear_strength;               // of a tapped thread
   std::optional<quantity::Stress> shear_highest = std::nullopt; // the highest figure that was found for such a material
   std::optional<quantity::Stress> seat_pressure;                // limiting pressure under a head or nut
+  std::string note = {};                                        // where lists differ, and by how much; may be empty
   std::string family = {};     // "stainless", "cast-aluminium": to which published rules belong
   Metal metal = Metal::none;   // what may touch it
   bool soft = false;           // it gives way for hours and days after tightening

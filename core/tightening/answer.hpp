@@ -73,6 +73,13 @@ struct ClampAnswer {
   return std::nullopt;
 }
 
+// Its share of the proof load, by the same model.
+[[nodiscard]] inline std::optional<quantity::Band<double>> leading_use_of_proof(const ClampAnswer& answer) {
+  if (answer.thread_friction) return answer.thread_friction->use_of_proof;
+  if (answer.nut_factor) return answer.nut_factor->use_of_proof;
+  return std::nullopt;
+}
+
 // The torque that clamps on other surfaces what it clamped on its own, by the likely thread friction: `own` and `other`
 // are the same torque on both. Nothing where either is not known by thread friction.
 [[nodiscard]] inline std::optional<quantity::Torque> same_load_by_thread_friction(const ClampAnswer& own,

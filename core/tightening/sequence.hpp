@@ -76,6 +76,7 @@ struct Sequence {
   std::optional<quantity::Torque> torque; // the final one
   const quantity::Unit* unit = nullptr;   // of `marks`; none without a torque
   std::vector<double> marks;              // to set; empty without a torque
+  std::optional<quantity::Angle> angle;   // to turn each on by, when the last round is done
 };
 
 } // namespace clampwright::tightening

@@ -42,8 +42,19 @@ struct Allowed {
 };
 
 Allowed allowed_on(const Wrench& wrench, const WrenchTask& task) {
-  return {task.low ? std::max(wrench.low, on_scale(*task.low, wrench)) : wrench.low,
-          task.high ? std::min(wrench.high, on_scale(*task.high, wrench)) : wrench.high};
+  const bool has_limits = task.low || task.high;
+  const auto low = has_limits ? task.low : std::optional((1.0 - k_usual_tolerance) * task.torque);
+  const auto high = has_limits ? task.high : std::optional((1.0 + k_usual_tolerance) * task.torque);
+  return {low ? std::max(wrench.low, on_scale(*low, wrench)) : wrench.low,
+          high ? std::min(wrench.high, on_scale(*high, wrench)) : wrench.high};
+}
+
+// What the figure allows on its tighter side.
+std::optional<Torque> tighter_limit(const WrenchTask& task) {
+  std::optional<Torque> out;
+  if (task.low) out = task.torque - *task.low;
+  if (task.high) out = out ? std::min(*out, *task.high - task.torque) : *task.high - task.torque;
+  return out;
 }
 
 // The marks below and above the torque, the nearer one first.
@@ -92,6 +103,9 @@ WrenchSetting set_wrench(const Wrench& wrench, const WrenchTask& task, std::chro
     out.findings.insert(out.findings.end(), more.begin(), more.end());
   }
   out.suitable = out.setting.has_value() && out.findings.empty();
+  const Torque off = permissible_deviation(task.torque, wrench.accuracy);
+  if (const auto limit = tighter_limit(task); on_its_scale && limit && is_below(*limit / off, 1.0))
+    out.findings.push_back({Code::wrench_wider_than_limits, Severity::mind, {wrench.name, off, *limit}});
   // Off its scale there is nothing to set well.
   if (on_its_scale && wrench.step &&
       is_below(quantity::in_newton_metres(coarsest_division(task.torque)),

@@ -50,8 +50,10 @@ struct WrenchSetting {
 };
 
 // The mark nearest to the torque that lies in the wrench's range and within the limits of the figure; of two equally
-// near the lower one. Marks are whole steps from nothing. Findings: below-tool-range, above-tool-range,
-// wrench-direction and no-mark, which leave no setting; those of its upkeep; coarse-scale, which leaves it suitable.
+// near the lower one. Where the figure names no limits a mark lies within 10 % of it, or there is none
+// (k_usual_tolerance). Marks are whole steps from nothing. Findings: below-tool-range, above-tool-range,
+// wrench-direction and no-mark, which leave no setting; those of its upkeep; coarse-scale and wrench-wider-than-limits,
+// which leave it suitable.
 // "Below" means below the lowest mark (ISO 6789-1:2017); older rules leave out the lowest fifth or quarter of the
 // scale, and the finding's text names them.
 [[nodiscard]] WrenchSetting set_wrench(const Wrench& wrench, const WrenchTask& task, std::chrono::year_month_day today);
@@ -70,6 +72,9 @@ struct LeverSetting {
 // Precondition: check_levers(levers).
 [[nodiscard]] LeverSetting set_wrench(const Wrench& wrench, const WrenchTask& task, const Levers& levers,
                                       std::chrono::year_month_day today);
+
+// What a torque may be off where its page names nothing: TB 9-2320-279-13&P-2, torque limits (read second hand).
+inline constexpr double k_usual_tolerance = 0.1;
 
 // How far a reading may be off: ISO 6789 states it as a share of the reading.
 [[nodiscard]] quantity::Torque permissible_deviation(quantity::Torque reading, const WrenchAccuracy& accuracy);

@@ -105,15 +105,10 @@ void add_bolt(const Case& asked, std::vector<AllowedLoad>& limits) {
   limits.push_back(std::move(yield));
 }
 
-void add_threads(const Case& asked, std::vector<AllowedLoad>& limits) {
+void add_threads(const Case& asked, const std::optional<joint::StripAnswer>& strip, std::vector<AllowedLoad>& limits) {
   if (!asked.in_part) return;
-  std::optional<Force> bolt_thread;
-  std::optional<Force> part_thread;
-  if (asked.threads) {
-    const joint::StripAnswer strip = joint::strip(*asked.threads);
-    bolt_thread = strip.loads.bolt_thread;
-    part_thread = strip.loads.part_thread;
-  }
+  const auto bolt_thread = strip ? strip->loads.bolt_thread : std::nullopt;
+  const auto part_thread = strip ? strip->loads.part_thread : std::nullopt;
   if (bolt_thread) limits.push_back(of_load(asked, Limit::bolt_thread, bolt_thread, asked.shares.thread));
   limits.push_back(of_load(asked, Limit::part_thread, part_thread, asked.shares.thread));
 }
@@ -124,10 +119,10 @@ std::optional<Force> ring_load(const tightening::Case& fastener, const std::opti
   return *bears * (std::numbers::pi / 4.0 * (face.outer * face.outer - face.inner * face.inner));
 }
 
-std::vector<AllowedLoad> limits_of(const Case& asked) {
+std::vector<AllowedLoad> limits_of(const Case& asked, const std::optional<joint::StripAnswer>& strip) {
   std::vector<AllowedLoad> limits;
   add_bolt(asked, limits);
-  add_threads(asked, limits);
+  add_threads(asked, strip, limits);
   if (asked.nut) limits.push_back(of_load(asked, Limit::nut, asked.nut->proof_load, asked.shares.nut));
   if (asked.seat)
     limits.push_back(of_load(asked, Limit::seat, ring_load(asked.fastener, asked.seat->seat_pressure), 1.0));
@@ -304,7 +299,9 @@ Answer work_up(const Case& asked) {
   out.needed = needed_load(asked.demand);
   // A plug or union seals and a stud is only set: no clamp load is wanted of them. Aircraft hardware has its data.
   const auto kind = asked.fastener.kind;
-  if (kind == tightening::JointKind::bolt && !asked.fastener.strength.approved_data) out.limits = limits_of(asked);
+  if (asked.threads) out.strip = joint::strip(*asked.threads);
+  if (kind == tightening::JointKind::bolt && !asked.fastener.strength.approved_data)
+    out.limits = limits_of(asked, out.strip);
   if (kind == tightening::JointKind::bolt || kind == tightening::JointKind::hub) judge(out);
   add_helps(out);
   add_findings(out);

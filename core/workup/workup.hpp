@@ -90,7 +90,8 @@ enum class Help {
 
 struct Answer {
   Case asked;
-  std::vector<AllowedLoad> limits; // those that exist in this joint, bolt first
+  std::optional<joint::StripAnswer> strip; // of the threads, where they are known
+  std::vector<AllowedLoad> limits;         // those that exist in this joint, bolt first
   NeededLoad needed;
   std::optional<Limit> governed_by;             // the limit that is reached first
   std::optional<quantity::Force> allowed;       // the least of the allowed loads

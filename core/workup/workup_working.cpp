@@ -77,13 +77,32 @@ void add_needs(Working& working, const Answer& answer) {
                      in_newtons(answer.needed.tightened), "N", "definition of the loss"});
 }
 
+// The ring on which seat or soft part is pressed.
+void add_ring(Working& working, const Case& asked) {
+  const auto& face = asked.fastener.face;
+  const auto bears = asked.seat ? asked.seat->seat_pressure : asked.soft ? asked.soft->bears : std::nullopt;
+  if (!face || !bears) return;
+  const std::string of = asked.seat ? asked.seat->description : asked.soft->name;
+  working.push_back(
+      {"D_seat", "outer diameter of the face", face->basis, in_millimetres(face->outer), "mm", face->basis});
+  working.push_back(
+      {"d_seat", "inner diameter of the face", face->basis, in_millimetres(face->inner), "mm", face->basis});
+  working.push_back({"p_seat", "pressure that it bears: " + of, asked.seat ? "table" : k_told, in_megapascals(*bears),
+                     "MPa", asked.seat ? "part_materials" : k_told});
+}
+
 void add_limits(Working& working, const Answer& answer) {
+  if (answer.strip && !answer.limits.empty())
+    working.insert(working.end(), answer.strip->working.begin(), answer.strip->working.end());
+  if (!answer.limits.empty()) add_ring(working, answer.asked);
   int index = 0;
   for (const AllowedLoad& limit : answer.limits) {
     const std::string i = fmt::format("{}", ++index);
     if (!limit.bears || !limit.allowed) continue;
     const std::string name(limit_name(limit.limit));
-    working.push_back({"B" + i, "load at which it gives: " + name, "of that part", in_newtons(*limit.bears), "N",
+    const bool on_ring = limit.limit == Limit::seat || limit.limit == Limit::soft_part;
+    working.push_back({"B" + i, "load at which it gives: " + name,
+                       on_ring ? "p_seat·π/4·(D_seat² - d_seat²)" : "of that part", in_newtons(*limit.bears), "N",
                        "tables of the class, the material and the limits of size"});
     working.push_back({"s" + i, "share of it that may be used", "told or usual", limit.share, "", "see the report"});
     if (limit.limit == Limit::bolt_yield && answer.asked.fastener.face)

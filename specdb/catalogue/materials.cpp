@@ -55,7 +55,8 @@ Result<strength::PartMaterial> find_material(const Catalogue& catalogue, std::st
               "SELECT m.name, m.description, m.soft, m.shear_MPa, a.title, a.edition, m.shear_where, m.shear_known, "
               "m.seat_pressure_MPa, b.title, b.edition, m.seat_pressure_where, m.seat_pressure_known, m.family, "
               "m.shear_high_MPa, c.title, c.edition, m.shear_high_where, m.shear_high_known, "
-              "m.creep_above_degC, d.title, d.edition, m.creep_where, m.creep_known FROM part_materials m "
+              "m.creep_above_degC, d.title, d.edition, m.creep_where, m.creep_known, coalesce(m.note, '') FROM "
+              "part_materials m "
               "LEFT JOIN sources a ON a.id = m.shear_source LEFT JOIN sources b ON b.id = m.seat_pressure_source "
               "LEFT JOIN sources c ON c.id = m.shear_high_source LEFT JOIN sources d ON d.id = m.creep_source "
               "WHERE m.name = ?",
@@ -77,6 +78,7 @@ Result<strength::PartMaterial> find_material(const Catalogue& catalogue, std::st
       out.creeps_above = quantity::degrees_celsius(*creep);
       out.creep_source = row.source(20);
     }
+    out.note = row.text(24);
     return out;
   });
 }

@@ -86,7 +86,11 @@ Result<friction::Lock> find_lock(const Catalogue& catalogue, std::string_view na
               "l.parts_known FROM locks l JOIN sources s ON s.id = l.source LEFT JOIN sources h ON h.id = "
               "l.heat_limit_source LEFT JOIN sources p ON p.id = l.parts_source WHERE l.name = ?",
               std::string_view(key));
-    if (!row.next()) return no_such_name("lock", name, lock_names(catalogue));
+    if (!row.next()) {
+      Problem problem = no_such_name("lock", name, lock_names(catalogue)).value();
+      problem.hint += "; a compound goes by its strength, from the sheet of the bottle: compound-medium";
+      return Refusal(std::move(problem));
+    }
     friction::Lock out{row.text(0), row.text(1), family_named(row.text(2)), row.integer(3) == 1};
     out.note = row.text(9);
     out.sources.push_back(row.source(10));

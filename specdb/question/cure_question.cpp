@@ -21,6 +21,7 @@ using locking::Course;
 using locking::CureAnswer;
 using locking::CureTime;
 
+constexpr const char* k_not_stated = "not-stated";
 constexpr const char* k_example = "write cure --lock compound-medium --temperature 20degC --surface steel";
 constexpr double k_minutes_of_hour = 60;
 constexpr double k_hours_of_day = 24;
@@ -65,10 +66,18 @@ std::string activity_words(Activity activity) {
   return "";
 }
 
+std::string by_itself_words(const CureAnswer& answer) {
+  if (answer.activity == Activity::active) return "by itself";
+  const auto is_stated = [](const locking::CureSurface& surface) { return surface.name != k_not_stated; };
+  return std::ranges::none_of(answer.asked.surfaces, is_stated)
+             ? "not known while nobody says on what: add --surface steel, or what it is"
+             : "not by itself, as far as is known";
+}
+
 std::string course_words(const CureAnswer& answer) {
   switch (answer.course) {
   case Course::cures:
-    return answer.activity == Activity::active ? "by itself" : "not by itself, as far as is known";
+    return by_itself_words(answer);
   case Course::wants_primer:
     return "below 10 °C a primer is advised";
   case Course::wants_heat:
@@ -76,6 +85,8 @@ std::string course_words(const CureAnswer& answer) {
   case Course::heat_cures:
     return fmt::format("by heat: the step of {}, reckoned from when the part itself is that hot",
                        degrees(*answer.used.front().from));
+  case Course::too_hot:
+    return "not at that heat: it is hotter than the compound bears";
   case Course::not_here:
     return "do not use it here";
   }
@@ -131,7 +142,7 @@ Result<CureReply> answer_cure(const Catalogue& catalogue, const CureQuestion& q)
   const auto temperature = quantity::read_quantity(*q.temperature, quantity::Kind::temperature);
   if (!temperature) return in_field(temperature.error(), "--temperature");
   locking::CureCase asked{std::move(*compound), {}, quantity::Temperature::from_value(temperature->si()), {}};
-  const std::vector<std::string> names = q.surfaces.empty() ? std::vector<std::string>{"not-stated"} : q.surfaces;
+  const std::vector<std::string> names = q.surfaces.empty() ? std::vector<std::string>{k_not_stated} : q.surfaces;
   for (const std::string& name : names) {
     auto surface = find_cure_surface(catalogue, name);
     if (!surface) return in_field(surface.error(), "--surface");
@@ -149,7 +160,7 @@ Result<CureReply> answer_cure(const Catalogue& catalogue, const CureQuestion& q)
     for (const CureTime& line : reply.answer.heat_cures)
       add_source(reply.sources, line.source);
   for (const locking::CureSurface& surface : asked.surfaces)
-    if (surface.name != "not-stated") add_source(reply.sources, surface.source);
+    if (surface.name != k_not_stated) add_source(reply.sources, surface.source);
   // Of the compound its own row, and the one of its heat limit.
   for (std::size_t i = 0; i < asked.compound.sources.size() && i < 2; ++i)
     add_source(reply.sources, asked.compound.sources[i]);

@@ -72,6 +72,7 @@ Result<void> put_torque(const std::optional<std::string>& text, const char* fiel
   const auto read = quantity::read_quantity(*text, quantity::Kind::torque);
   if (!read) return in_field(read.error(), field);
   into = quantity::newton_metres(read->si());
+  if (&into == &reply.torque) reply.torque_unit = read->unit;
   reply.mass_as_force = reply.mass_as_force || read->mass_as_force;
   return {};
 }
@@ -81,16 +82,25 @@ std::string limit_words(const RunningLimit& limit) {
   return fmt::format("{} ({})", limit.printed, short_source(limit.source));
 }
 
+bool is_unfit(const RunningReply& reply) {
+  return reply.reuse == Reuse::drags_too_little || reply.reuse == Reuse::drags_too_much;
+}
+
 void judge_measured(RunningReply& reply) {
   reply.reuse = locking::judge(reply.limits, *reply.measured);
-  std::vector<std::string> broken;
+  std::vector<std::string> under;
+  std::vector<std::string> over;
   for (const RunningLimit& limit : reply.limits)
-    if (limit.kind.starts_with("least") && locking::judge(limit, *reply.measured) == RunningVerdict::no)
-      broken.push_back(limit_words(limit));
-  if (broken.empty()) return;
-  reply.findings.push_back({Code::running_torque_low,
-                            *reply.reuse == Reuse::no ? Severity::stop : Severity::mind,
-                            {*reply.measured, fmt::format("{}", fmt::join(broken, "; "))}});
+    if (locking::judge(limit, *reply.measured) == RunningVerdict::no)
+      (limit.kind.starts_with("greatest") ? over : under).push_back(limit_words(limit));
+  const auto add = [&](Code code, const std::vector<std::string>& broken) {
+    if (!broken.empty())
+      reply.findings.push_back({code,
+                                is_unfit(reply) ? Severity::stop : Severity::mind,
+                                {*reply.measured, fmt::format("{}", fmt::join(broken, "; "))}});
+  };
+  add(Code::running_torque_low, under);
+  add(Code::running_torque_high, over);
 }
 
 // The tables ask different things of a used nut of one size.
@@ -137,10 +147,12 @@ std::string reuse_words(Reuse reuse) {
   switch (reuse) {
   case Reuse::ok:
     return "passes every table that has this size; a page of the maker that says new each time goes before them";
-  case Reuse::no:
-    return "no: it drags less than any table allows. New nut";
+  case Reuse::drags_too_little:
+    return "no: it drags less than any table allows. Take a new one";
+  case Reuse::drags_too_much:
+    return "no: it drags more than any table allows a new one. Look at both threads, and take a new one";
   case Reuse::tables_differ:
-    return "the tables differ: by the stricter one it is scrap. Take a new nut unless your page names one of them";
+    return "the tables differ: by the stricter one it is scrap. Take a new one unless your page names one of them";
   case Reuse::not_known:
     return "no table has a least running torque for a used one of this size";
   }
@@ -173,9 +185,18 @@ void add_limits(report::Document& document, const RunningReply& reply, const qua
   document.sections.push_back(std::move(section));
 }
 
+// In the unit of the torque that was given, and in the one that is shown where that is another.
+std::string set_words(const RunningReply& reply, quantity::Torque set, const quantity::DisplayUnits& units) {
+  const std::string shown = quantity::write(set, units, 4);
+  if (reply.torque_unit == nullptr || reply.torque_unit == units.torque) return shown;
+  return fmt::format("{} = {}", quantity::write_si(quantity::in_newton_metres(set), *reply.torque_unit, 4), shown);
+}
+
 void add_rules(report::Document& document, const RunningReply& reply, const quantity::DisplayUnits& units) {
   report::Section section{"Added to a printed torque", {}};
-  if (reply.adding.empty()) {
+  if (is_unfit(reply))
+    section.rows.push_back({"", "nothing is set with this one"});
+  else if (reply.adding.empty()) {
     for (const locking::RunningRule& rule : reply.rules)
       section.rows.push_back({rule.name, fmt::format("{} ({})", rule.words, short_source(rule.source))});
     section.rows.push_back({"", reply.torque ? "measure the running torque of this nut and give it with --measured; no "
@@ -183,7 +204,7 @@ void add_rules(report::Document& document, const RunningReply& reply, const quan
                                              : "give --torque and --measured for what to set"});
   }
   for (const RuleAnswer& one : reply.adding)
-    section.rows.push_back({one.rule.name, fmt::format("set {}: {} ({})", quantity::write(one.set, units, 4),
+    section.rows.push_back({one.rule.name, fmt::format("set {}: {} ({})", set_words(reply, one.set, units),
                                                        one.rule.words, short_source(one.rule.source))});
   document.sections.push_back(std::move(section));
 }
@@ -203,7 +224,8 @@ Result<RunningReply> answer_running(const Catalogue& catalogue, const RunningQue
   if (auto done = put_torque(q.torque, "--torque", reply, reply.torque); !done) return Refusal(done.error());
   if (auto done = put_torque(q.measured, "--measured", reply, reply.measured); !done) return Refusal(done.error());
   if (reply.measured) judge_measured(reply);
-  if (reply.torque && reply.measured) reply.adding = locking::add_running(*reply.torque, *reply.measured, reply.rules);
+  if (reply.torque && reply.measured && !is_unfit(reply))
+    reply.adding = locking::add_running(*reply.torque, *reply.measured, reply.rules);
   add_conflict_of_tables(reply);
   add_conflict_of_rules(reply);
   for (const RunningLimit& limit : reply.limits) {

@@ -29,6 +29,7 @@ struct RunningReply {
   std::vector<locking::RunningLimit> limits; // of nuts, or of inserts
   std::vector<locking::RunningRule> rules;
   std::optional<quantity::Torque> torque;
+  const quantity::Unit* torque_unit = nullptr; // in which it was given
   std::optional<quantity::Torque> measured;
   std::optional<locking::Reuse> reuse;     // where it was measured
   std::vector<locking::RuleAnswer> adding; // where both are given

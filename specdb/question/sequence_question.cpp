@@ -91,7 +91,9 @@ Result<void> add_passes(const SequenceQuestion& q, const JointAnswer* joint, Seq
                   "two only: up to {} a quarter of it is hardly more than friction and a small wrench leave open "
                   "(our own rule)",
                   quantity::write(tightening::small_torque(), {}))
-            : "three, common practice where the page gives none";
+        : reply.page_words.empty()
+            ? "three, common practice where the page gives none"
+            : "three, common practice; where the words of the page (above) name another number, that one holds";
   }
   if (sequence.torque)
     sequence.marks = tightening::wrench_marks(
@@ -120,6 +122,7 @@ Result<SequenceReply> answer_sequence(const SequenceQuestion& q, const JointAnsw
     reply.seen_from = joint->joint.seen_from;
     reply.page_words = joint->figure.figure.sequence.value_or("");
     reply.findings = joint->findings;
+    if (joint->figure.figure.angle_deg && !q.undo) sequence.angle = quantity::degrees(*joint->figure.figure.angle_deg);
   } else {
     reply.findings.push_back({Code::maker_first, Severity::note, {}});
   }

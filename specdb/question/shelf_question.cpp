@@ -78,7 +78,8 @@ Result<void> put_bears(const std::string& given, CompoundRecord& compound) {
 }
 
 // What was said, over what is there.
-Result<CompoundRecord> with_entry(const Catalogue& catalogue, CompoundRecord compound, const ShelfEntry& entry) {
+Result<CompoundRecord> with_entry(const Catalogue& catalogue, CompoundRecord compound, const ShelfEntry& entry,
+                                  std::chrono::year_month_day today) {
   if (entry.label) {
     auto label = plain_text(*entry.label, "--label");
     if (!label) return Refusal(label.error());
@@ -93,6 +94,11 @@ Result<CompoundRecord> with_entry(const Catalogue& catalogue, CompoundRecord com
   if (auto done = put_text(entry.sheet, "--sheet", compound.sheet); !done) return Refusal(done.error());
   if (auto done = put_day(entry.expires, "--expires", compound.expires_on); !done) return Refusal(done.error());
   if (auto done = put_day(entry.opened, "--opened", compound.opened_on); !done) return Refusal(done.error());
+  if (entry.opened && compound.opened_on && *compound.opened_on > calendar::write_day(today))
+    return not_understood(
+        "out-of-range", fmt::format("that day is still to come; today is {}", calendar::write_day(today)),
+        *entry.opened,
+        fmt::format("write the day on which it was opened, like --opened {}", calendar::write_day(today)), "--opened");
   return compound;
 }
 
@@ -189,10 +195,10 @@ ShelfState state_of(const CompoundRecord& compound, std::chrono::year_month_day 
 }
 
 Result<CompoundRecord> add_to_shelf(const Catalogue& catalogue, const std::filesystem::path& file,
-                                    const ShelfEntry& entry) {
+                                    const ShelfEntry& entry, std::chrono::year_month_day today) {
   if (!entry.label) return refuse(Trouble::usage, "missing", "the label is missing", {}, k_example, "--label");
   if (!entry.grade) return refuse(Trouble::usage, "missing", "the grade is missing", {}, k_example, "--grade");
-  auto compound = with_entry(catalogue, {}, entry);
+  auto compound = with_entry(catalogue, {}, entry, today);
   if (!compound) return compound;
   const auto made = change_or_make(file, [&](SQLite::Database& database) -> Result<void> {
     compound->slug = slug_for(compound->label, all_compounds(database));
@@ -212,7 +218,7 @@ Result<CompoundRecord> revise_on_shelf(const Catalogue& catalogue, const std::fi
   const auto done = Workshop::change(file, [&](SQLite::Database& database) -> Result<void> {
     const auto was = standing(database, name);
     if (!was) return Refusal(was.error());
-    auto is = with_entry(catalogue, *was, entry);
+    auto is = with_entry(catalogue, *was, entry, today);
     if (!is) return Refusal(is.error());
     const std::string changed = changes(*was, *is);
     if (changed.empty())

@@ -38,7 +38,7 @@ enum class ShelfState { good, expired, not_stated, retired };
 // usage for what is missing, with not-understood and no-such for the texts, with no-such for a compound that is not
 // there, and as Workshop does.
 [[nodiscard]] Result<CompoundRecord> add_to_shelf(const Catalogue& catalogue, const std::filesystem::path& file,
-                                                  const ShelfEntry& entry);
+                                                  const ShelfEntry& entry, std::chrono::year_month_day today);
 [[nodiscard]] Result<CompoundRecord> revise_on_shelf(const Catalogue& catalogue, const std::filesystem::path& file,
                                                      const std::string& name, const ShelfEntry& entry,
                                                      const std::string& because, std::chrono::year_month_day today);

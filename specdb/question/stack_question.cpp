@@ -11,6 +11,7 @@
 #include "core/report/tightening_report.hpp"
 #include "core/text/plain_text.hpp"
 #include "core/tightening/clamp.hpp"
+#include "core/tightening/wrench.hpp"
 #include "specdb/catalogue/materials.hpp"
 
 namespace clampwright::specdb {
@@ -218,9 +219,8 @@ Result<bool> add_range(const SlotQuestion& q, joint::SlotCase& asked) {
   if (high->torque < low->torque)
     return do_not_fit("the high end of the torque lies below the low one", *q.high, "give --low 40Nm --high 50Nm",
                       "--high");
-  constexpr double k_usual_range = 0.1;
-  asked.low = q.torque ? (1.0 - k_usual_range) * low->torque : low->torque;
-  asked.high = q.torque ? (1.0 + k_usual_range) * high->torque : high->torque;
+  asked.low = q.torque ? (1.0 - tightening::k_usual_tolerance) * low->torque : low->torque;
+  asked.high = q.torque ? (1.0 + tightening::k_usual_tolerance) * high->torque : high->torque;
   asked.range_basis = q.torque ? "10 % either way, as published where a page gives no range" : "as given";
   return low->mass_as_force || high->mass_as_force;
 }
@@ -304,7 +304,9 @@ Result<SlotReply> answer_slot(const Catalogue& catalogue, const SlotQuestion& q)
   if (!stack) return Refusal(stack.error());
   const auto clamp = tightening::clamp(resolved->asked, asked.low, resolved->accuracy);
   if (!clamp) return Refusal(clamp.error());
-  SlotReply reply{std::move(resolved->thread), joint::slot_window(asked, *clamp, *stack), {}};
+  const auto at_high = tightening::clamp(resolved->asked, asked.high, resolved->accuracy);
+  if (!at_high) return Refusal(at_high.error());
+  SlotReply reply{std::move(resolved->thread), joint::slot_window(asked, *clamp, *at_high, *stack), {}};
   reply.sources.push_back({"FAA Advisory Circular AC 43.13-1B, Acceptable Methods, Techniques, and Practices - "
                            "Aircraft Inspection and Repair",
                            "1998", "7-40f, 7-124 to 7-126", Known::second_hand});

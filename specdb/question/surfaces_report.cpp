@@ -59,13 +59,16 @@ report::Document surfaces_document(const SurfacesReply& reply, const DisplayUnit
   else if (!reply.corrected)
     section.rows.push_back({"Torque", "no correction: " + reply.no_correction_because});
   else {
-    section.rows.push_back({"Torque", fmt::format("{}, corrected once, by the ratio of the likely nut factors; not the "
-                                                  "maker's",
-                                                  quantity::write(*reply.corrected, units, 4))});
+    section.rows.push_back(
+        {"Torque", fmt::format("{}, corrected once, by the ratio of the likely nut factors: one rule "
+                               "among others, and not the maker's",
+                               quantity::write(*reply.corrected, units, 4))});
     if (reply.by_thread_friction)
       section.rows.push_back(
           {"", fmt::format("by the likely thread friction it would be {}; the lesser is the careful one",
                            quantity::write(*reply.by_thread_friction, units, 3))});
+    else if (!reply.as_stated)
+      section.rows.push_back({"", "by thread friction it is another torque: add --thread, like --thread M8"});
     section.rows.push_back({"Ratio", fmt::format("{}", ratio_words(reply.ratio))});
   }
   if (reply.as_stated) section.rows.push_back({"Stated clamps", load_words(*reply.as_stated, units)});

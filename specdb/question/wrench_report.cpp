@@ -23,6 +23,15 @@ std::string torque(Torque value, const DisplayUnits& units) {
   return quantity::write_si_rounded(quantity::in_newton_metres(value), *units.torque);
 }
 
+// In the unit of the scale, so that it can be held against the mark, and in the one that is shown.
+std::string on_scale(Torque value, const WrenchSetReply& reply) {
+  return quantity::write_si_rounded(quantity::in_newton_metres(value), *reply.wrench.unit);
+}
+std::string both(Torque value, const WrenchSetReply& reply, const DisplayUnits& units) {
+  if (reply.wrench.unit == units.torque) return torque(value, units);
+  return fmt::format("{} = {}", on_scale(value, reply), torque(value, units));
+}
+
 // "2.1 %", for shares that are small.
 std::string per_cent(double share) { return quantity::write_number(share * 100.0, share < 0.1 ? 2 : 3) + " %"; }
 
@@ -33,23 +42,23 @@ std::string off_words(Torque applied, Torque wanted) {
   return fmt::format("{} {} what is wanted", per_cent(std::abs(off)), off > 0 ? "above" : "below");
 }
 
-std::string title_of(const WrenchSetReply& reply, const DisplayUnits& units) {
+std::string title_of(const WrenchSetReply& reply) {
   const tightening::LeverSetting& set = reply.set;
-  const std::string forgotten =
-      set.levers.adaptor ? fmt::format("; with the adaptor forgotten {} would", torque(set.applied_if_forgotten, units))
-                         : "";
+  const std::string forgotten = set.levers.adaptor ? fmt::format("; with the adaptor forgotten {} would",
+                                                                 on_scale(set.applied_if_forgotten, reply))
+                                                   : "";
   if (!set.setting)
     return fmt::format("No setting: {} is not for {}", reply.wrench.name,
-                       set.levers.adaptor ? fmt::format("{} through this adaptor", torque(reply.task.torque, units))
-                                          : torque(reply.task.torque, units));
+                       set.levers.adaptor ? fmt::format("{} through this adaptor", on_scale(reply.task.torque, reply))
+                                          : on_scale(reply.task.torque, reply));
   const std::string mark = setting_words(reply.wrench, *set.on_scale.setting);
   if (!reply.suits)
     return fmt::format("Do not use {} as it is (see below); it would be set to {}, and {} would reach the joint",
-                       reply.wrench.name, mark, torque(*set.applied, units));
+                       reply.wrench.name, mark, on_scale(*set.applied, reply));
   if (finding::has_stop(reply.findings))
     return fmt::format("STOP, see below, before {} is set; {} would reach the joint", mark,
-                       torque(*set.applied, units));
-  return fmt::format("Set {} on the scale; {} reaches the joint{}", mark, torque(*set.applied, units), forgotten);
+                       on_scale(*set.applied, reply));
+  return fmt::format("Set {} on the scale; {} reaches the joint{}", mark, on_scale(*set.applied, reply), forgotten);
 }
 
 // With a digit more than elsewhere: a limit that was rounded outwards would be none.
@@ -91,7 +100,7 @@ Section setting_section(const WrenchSetReply& reply, const JointAnswer* joint, c
   if (joint != nullptr)
     section.rows.push_back(
         {"Joint", fmt::format("{}: {}, as printed", joint->joint.slug, joint->figure.figure.printed)});
-  section.rows.push_back({"Wanted", torque(reply.task.torque, units) + limits_words(reply.task, units)});
+  section.rows.push_back({"Wanted", both(reply.task.torque, reply, units) + limits_words(reply.task, units)});
   if (reply.task.turn)
     section.rows.push_back({"Turn", fmt::format("{}{}", thread::turn_name(*reply.task.turn),
                                                 joint != nullptr ? ", " + joint->joint.seen_from : "")});
@@ -99,16 +108,20 @@ Section setting_section(const WrenchSetReply& reply, const JointAnswer* joint, c
   if (set.setting) {
     const std::string mark = setting_words(reply.wrench, *set.on_scale.setting);
     section.rows.push_back({"Set", mark + mark_words(reply)});
-    section.rows.push_back(
-        {"Reaches it", fmt::format("{}, {}", torque(*set.applied, units), off_words(*set.applied, reply.task.torque))});
+    section.rows.push_back({"Reaches it", fmt::format("{}, {}", both(*set.applied, reply, units),
+                                                      off_words(*set.applied, reply.task.torque))});
   } else {
-    section.rows.push_back({"Set", fmt::format("nothing; {} would be wanted on the scale", torque(set.exact, units))});
+    section.rows.push_back(
+        {"Set", fmt::format("nothing; {} would be wanted on the scale", both(set.exact, reply, units))});
   }
+  if (joint != nullptr && joint->figure.figure.angle_deg)
+    section.rows.push_back({"Then", fmt::format("turn {}° further, once, by its page: this torque only snugs",
+                                                quantity::write_number(*joint->figure.figure.angle_deg, 4))});
   if (set.levers.adaptor)
     section.rows.push_back(
         {"If forgotten",
-         fmt::format("{} where {} itself is set, {}", torque(set.applied_if_forgotten, units),
-                     torque(reply.task.torque, units), off_words(set.applied_if_forgotten, reply.task.torque))});
+         fmt::format("{} where {} itself is set, {}", both(set.applied_if_forgotten, reply, units),
+                     both(reply.task.torque, reply, units), off_words(set.applied_if_forgotten, reply.task.torque))});
   section.rows.push_back({"Wrench", fmt::format("{}: {}{}", reply.wrench.name, scale_words(reply.wrench),
                                                 reply.is_registered ? ", calibrated " + direction_words(reply.wrench)
                                                                     : "; nothing is known of its calibration")});
@@ -150,7 +163,7 @@ std::string why_not_words(const tightening::WrenchSetting& setting, const Displa
   if (setting.suitable) return {};
   std::string words;
   for (const finding::Finding& finding : setting.findings)
-    if (finding.code != finding::Code::coarse_scale)
+    if (finding.code != finding::Code::coarse_scale && finding.code != finding::Code::wrench_wider_than_limits)
       words += (words.empty() ? "" : " ") + report::finding_brief(finding, units);
   return words;
 }
@@ -177,7 +190,7 @@ Section wrenches_section(const JointAnswer& answer, const DisplayUnits& units) {
 report::Document wrench_set_report(const WrenchSetReply& reply, const JointAnswer* joint, const DisplayUnits& units,
                                    bool invented) {
   report::Document document;
-  document.title = title_of(reply, units);
+  document.title = title_of(reply);
   if (invented) document.banner = k_invented;
   document.sections.push_back(setting_section(reply, joint, units));
   document.sections.push_back(budget_section(reply.budget));

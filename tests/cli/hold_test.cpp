@@ -118,6 +118,23 @@ TEST(Hold, EndsWithOneWhereALimitIsPassed) {
             ExitCode::check_failed);
 }
 
+// 30 N·m press with 1.43 kN at 40°, 60 N·m with twice that; whichever is greater heads the answer.
+TEST(Hold, IsHeadedByTheGreaterTorque) {
+  const std::string place = "hold --stroke 50mm --rod 100mm --angle 40deg ";
+  const auto title = [&](const char* torques) {
+    const std::string out = run_cli(words_of(place + torques)).out;
+    return out.substr(0, out.find('\n'));
+  };
+  EXPECT_THAT(title("--torque 30Nm --undo-torque 60Nm"), HasSubstr("60 N·m"));
+  EXPECT_THAT(title("--torque 60Nm --undo-torque 30Nm"), HasSubstr("60 N·m"));
+}
+
+TEST(Hold, EndsWithOneWhereTheStopMayMissThePiston) {
+  const std::string line = "hold --torque 30Nm --stroke 50mm --rod 100mm --below-tdc 0.3mm";
+  EXPECT_THAT(run_cli(words_of(line)).out, HasSubstr("NOT to be held"));
+  EXPECT_EQ(run_cli(words_of(line)).exit, ExitCode::check_failed);
+}
+
 TEST(Hold, NeverBorrowsALimit) {
   const auto answer = answer_of(words_of(std::string(k_at_15) + " --tip-diameter 8mm --plug-thread M14x1.25 "
                                                                 "--plug-engaged 10mm --plug-material cast-aluminium"));

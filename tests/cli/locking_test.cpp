@@ -53,6 +53,26 @@ TEST(Locking, RefusesWhatItCannotAnswerAndSaysWhatToWrite) {
     expect_refused(refused);
 }
 
+TEST(Cure, HasNoTimeAboveWhatTheCompoundBears) {
+  for (const char* line : {"cure --lock compound-medium --temperature 150degC --surface steel",
+                           "cure --lock compound-medium --temperature 400degF"}) {
+    const auto answer = answer_of(words_of(line));
+    EXPECT_EQ(answer["result"]["course"], "too-hot") << line;
+    EXPECT_TRUE(answer["result"]["full_strength_h"].is_null()) << line;
+    EXPECT_THAT(codes_of(answer), Contains("heat-limit")) << line;
+    EXPECT_EQ(exit_of(line), 1) << line;
+    EXPECT_THAT(text_of(line), HasSubstr("hotter than the compound bears")) << line;
+  }
+}
+
+TEST(Cure, AsksForTheSurfaceWhereNobodySaidIt) {
+  EXPECT_THAT(text_of("cure --lock compound-medium --temperature 20degC"), HasSubstr("add --surface steel"));
+}
+
+TEST(Lock, SaysHowCompoundsAreCalled) {
+  EXPECT_THAT(run_cli(words_of("lock blue")).err, HasSubstr("a compound goes by its strength"));
+}
+
 TEST(Cure, SaysWhenTheJointIsReady) {
   const auto result =
       result_of("cure --lock compound-medium --temperature 10degC --surface steel --fitted-at \"2026-11-26 09:30\"");
@@ -136,6 +156,20 @@ TEST(Running, JudgesAUsedNutByEachTable) {
   EXPECT_EQ(exit_of("running 7/16-20 --measured \"15 lbf.in\""), 0);
   EXPECT_EQ(result_of("running 7/16-20 --measured \"5 lbf.in\"")["reuse"], "no");
   EXPECT_EQ(result_of("running M8x1 --measured 1Nm")["reuse"], "not-known");
+}
+
+TEST(Running, RefusesOneThatDragsMoreThanANewOne) {
+  const auto answer = answer_of(words_of("running M8 --measured 9Nm --torque 20Nm"));
+  EXPECT_EQ(answer["result"]["reuse"], "no");
+  EXPECT_THAT(codes_of(answer), Contains("running-torque-high"));
+  EXPECT_EQ(exit_of("running M8 --measured 9Nm --torque 20Nm"), 1);
+  EXPECT_THAT(text_of("running M8 --measured 9Nm --torque 20Nm"), Not(HasSubstr("set 29")));
+  EXPECT_THAT(text_of("running 1/4-28 --insert --measured \"50 lbf.in\""), HasSubstr("drags more"));
+}
+
+TEST(Running, IsSetInTheUnitOfTheTorque) {
+  EXPECT_THAT(text_of("running M8 --measured \"10 lbf.in\" --torque \"60 lbf.in\""),
+              HasSubstr("set 70 lbf·in = 7.909 N·m"));
 }
 
 TEST(Running, AddsByBothRulesOnlyWhatWasMeasured) {

@@ -151,6 +151,20 @@ TEST_F(DemoSequence, AsksHowTheBoltsLieWhereThatIsNotOnRecord) {
   EXPECT_EQ(answer("sequence --joint winch/motor-plate --pattern circle")["result"]["bolts"], 4);
 }
 
+// The page has 20 N·m and 60° on.
+TEST_F(DemoSequence, EndsWithTheAngleOfThePage) {
+  const std::string line = "sequence --joint winch/motor-plate --pattern circle";
+  EXPECT_EQ(answer(line.c_str())["result"]["then_angle_deg"], 60.0);
+  EXPECT_THAT(run_here(line.c_str()).out, HasSubstr("turn each 60°"));
+  EXPECT_THAT(run_here((line + " --format svg").c_str()).out, HasSubstr("60° each"));
+  EXPECT_TRUE(answer((line + " --undo").c_str())["result"]["then_angle_deg"].is_null());
+}
+
+// "crosswise in two passes" is in words, and words are not counted.
+TEST_F(DemoSequence, LeavesTheNumberOfRoundsToTheWordsOfThePage) {
+  EXPECT_THAT(run_here("sequence --joint pump/base-nuts --pattern circle").out, HasSubstr("that one holds"));
+}
+
 TEST_F(DemoSequence, RefusesAnotherNumberThanTheRecordHas) {
   EXPECT_EQ(static_cast<int>(run_here("sequence --joint pump/head-nuts --bolts 6").exit), 64);
   EXPECT_EQ(static_cast<int>(run_here("sequence --joint pump/clutch-hub").exit), 64);

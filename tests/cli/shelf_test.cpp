@@ -102,6 +102,8 @@ const std::vector<Refused> k_refused{
     {"shelf add --label x --grade compound-low --expires 30.6.2027",               65, "", "2026-11-26"},
     {"shelf add --label x --grade compound-low --expires 2027-02-30",              65, "", "no such day"},
     {"shelf add --label x --grade compound-low --bears 175",                       65, "", "175"},
+    {"shelf add --label x --grade compound-low --opened 2027-01-01",               65, "", "still to come"},
+    {"shelf revise left-bottle --opened 2026-11-26 --because x",                   65, "", "2026-11-25"},
     {"shelf revise left-bottle --batch L-9",                                       64, "", "reason"},
     {"shelf revise left-bottle --because idle",                                    64, "", "nothing would change"},
     {"shelf revise right-bottle --batch L-9 --because x",                          66, "", "left-bottle"},

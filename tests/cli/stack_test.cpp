@@ -93,6 +93,14 @@ TEST(Slot, TakesThePublishedRangeWhereThePageGivesNone) {
   EXPECT_THAT(answer["result"]["range_basis"], HasSubstr("10 %"));
 }
 
+// The pin may go in at the high torque too, and that one is past what the bolt bears.
+TEST(Slot, JudgesTheHighEndOfTheRange) {
+  const std::string line = "slot M10 --class 8.8 --low 30Nm --surfaces oiled --grip 25mm --part-material steel --high ";
+  EXPECT_THAT(codes_of(answer_of(words_of(line + "200Nm"))), Contains("over-proof"));
+  EXPECT_THAT(codes_of(answer_of(words_of(line + "35Nm"))), Not(Contains("over-proof")));
+  EXPECT_THAT(run_cli(words_of(line + "200Nm")).out, HasSubstr("Load at high"));
+}
+
 TEST(Slot, SaysNeverToLoosenAndCarriesTheFinding) {
   EXPECT_THAT(run_cli(words_of(k_slot + "--grip 30mm --part-material steel")).out,
               AllOf(HasSubstr("loosen to align"), HasSubstr("low side")));

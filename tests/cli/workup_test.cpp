@@ -76,6 +76,20 @@ TEST(Workup, EndsWithOneWhereNoTorqueSatisfiesBoth) {
 }
 
 // Nothing is filled in for what was not told: it says that it did not look.
+// Twelve millimetres of M6, two turns of 1 mm of them not bearing; what the tables of the materials hold, and where the
+// lists of 1986 and 2003 part.
+TEST(Workup, ShowsWhatTheLimitsWereWorkedOutFrom) {
+  const std::string in_part =
+      run_cli(words_of("workup --thread M6 --class 8.8 --surfaces dry --material cast-aluminium "
+                       "--engagement 12mm --seat cast-aluminium --explain"))
+          .out;
+  for (const char* words : {"12 mm engaged, 10 mm of it bear", "shear strength", "factor C3", "on a face from",
+                            "Wrench", "p_seat·π/4·(D_seat² - d_seat²)", "τ_B"})
+    EXPECT_THAT(in_part, HasSubstr(words));
+  EXPECT_THAT(run_cli(words_of("workup --thread M8 --class 8.8 --surfaces oiled --nut 8 --seat steel-s235")).out,
+              HasSubstr("lists differ, in MPa: the list of 2003"));
+}
+
 TEST(Workup, SaysWhatItDidNotLookAt) {
   const Printed printed = run_cli(words_of("workup --thread M8 --class 8.8 --surfaces oiled"));
   EXPECT_THAT(printed.out, HasSubstr("its thread was NOT looked at"));

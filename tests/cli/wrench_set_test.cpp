@@ -62,6 +62,13 @@ TEST(WrenchSet, RefusesWhatItCannotAnswerAndNamesTheMissingPiece) {
     expect_refused(refused);
 }
 
+TEST(WrenchSet, SpeaksInTheUnitOfTheScale) {
+  const std::string out =
+      run_cli(words_of("wrench set --torque \"135 in-lb\" --arm 10in --adaptor 1.5in --adaptor-angle 180deg")).out;
+  EXPECT_THAT(out, HasSubstr("135 lbf·in reaches the joint"));
+  EXPECT_THAT(out, HasSubstr("135 lbf·in = 15.3 N·m"));
+}
+
 // By hand: 25·300/350 = 21.428571 N·m; 25 itself would apply 25·350/300 = 29.166667.
 TEST(WrenchSet, SaysWhereToSetItAndWhatHappensIfTheAdaptorIsForgotten) {
   const auto result = result_of("wrench set --torque 25Nm --arm 300mm --adaptor 50mm");

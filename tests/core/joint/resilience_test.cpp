@@ -53,7 +53,7 @@ AngleAnswer turned(double angle_deg, double snug_N_m = 10) {
 
 SlotAnswer slot(double low_N_m, double high_N_m, int slots = 6, int holes = 1) {
   return slot_window({slots, holes, newton_metres(low_N_m), newton_metres(high_N_m), "as given"},
-                     clamp_at(low_N_m, false), m10_stack());
+                     clamp_at(low_N_m, false), clamp_at(high_N_m, false), m10_stack());
 }
 
 bool has(const finding::Findings& findings, Code code) {
@@ -234,7 +234,8 @@ TEST(SlotWindow, GoesByNutFactorWhereNoFaceIsKnown) {
   tightening::Case c = test::m10_case();
   c.face.reset();
   const auto answer = slot_window({6, 1, newton_metres(20), newton_metres(30), "as given"},
-                                  tightening::clamp(c, newton_metres(20)).value(), m10_stack());
+                                  tightening::clamp(c, newton_metres(20)).value(),
+                                  tightening::clamp(c, newton_metres(30)).value(), m10_stack());
   // K of 0.18 on 10 mm.
   EXPECT_NEAR(in_newton_metres(answer.more.likely), in_newtons(answer.gain.likely) * 0.0018, 1e-6);
 }

@@ -104,6 +104,8 @@ TEST(Cure, ByHeatGoesByTheStepReached) {
 
 TEST(Cure, SaysWhereThePartIsHotterThanTheCompoundBears) {
   EXPECT_THAT(codes(at(150)), Contains(Code::heat_limit));
+  EXPECT_EQ(at(150).course, Course::too_hot);
+  EXPECT_FALSE(at(150).full_min);
   EXPECT_THAT(codes(at(149)), Not(Contains(Code::heat_limit)));
 }
 

@@ -25,7 +25,8 @@ TEST(RunningTorque, OfAnInsertStaysBelowTheGreatest) {
   EXPECT_EQ(judge(limit("greatest running torque", 3.0), newton_metres(3.1)), RunningVerdict::no);
 }
 
-TEST(RunningTorque, OfANewNutJudgesNoUsedOne) {
+TEST(RunningTorque, OfANewNutJudgesAUsedOneByItsGreatestAlone) {
+  EXPECT_EQ(judge(limit("greatest first-on torque", 1.0), newton_metres(1.1)), RunningVerdict::no);
   for (const char* kind : {"greatest first-on torque", "least first-off torque"})
     EXPECT_EQ(judge(limit(kind, 1.0), newton_metres(0.5)), RunningVerdict::not_judged) << kind;
   RunningLimit words = limit("least breakaway torque", 1.0);
@@ -36,7 +37,7 @@ TEST(RunningTorque, OfANewNutJudgesNoUsedOne) {
 // 7/16-20 as two handbooks have it: 8 and 14 lbf·in, here 8 and 14 N·m.
 TEST(RunningTorque, IsAnsweredByAllTablesTogether) {
   const std::vector<RunningLimit> tables{limit("least running torque", 8), limit("least breakaway torque", 14)};
-  EXPECT_EQ(judge(tables, newton_metres(7)), Reuse::no);
+  EXPECT_EQ(judge(tables, newton_metres(7)), Reuse::drags_too_little);
   EXPECT_EQ(judge(tables, newton_metres(8)), Reuse::tables_differ);
   EXPECT_EQ(judge(tables, newton_metres(13.9)), Reuse::tables_differ);
   EXPECT_EQ(judge(tables, newton_metres(14)), Reuse::ok);
@@ -46,14 +47,23 @@ TEST(RunningTorque, IsNotKnownWhereNoTableHasALeast) {
   EXPECT_EQ(judge(std::vector<RunningLimit>{}, newton_metres(1)), Reuse::not_known);
   EXPECT_EQ(judge(std::vector{limit("greatest first-on torque", 3)}, newton_metres(1)), Reuse::not_known);
   EXPECT_EQ(judge(std::vector{limit("greatest running torque", 3)}, newton_metres(1)), Reuse::not_known);
-  EXPECT_EQ(judge(std::vector{limit("greatest running torque", 3)}, newton_metres(4)), Reuse::no);
+  EXPECT_EQ(judge(std::vector{limit("greatest running torque", 3)}, newton_metres(4)), Reuse::drags_too_much);
+}
+
+// M8 by ISO 2320 (read second hand): 6 N·m for a nut of class 04, 8 for 05 to 12. A nut drags most when it is new.
+TEST(RunningTorque, AboveTheGreatestOfEveryNewNutIsTooMuch) {
+  const std::vector<RunningLimit> tables{limit("greatest first-on torque", 6), limit("greatest first-on torque", 8),
+                                         limit("least running torque", 1)};
+  EXPECT_EQ(judge(tables, newton_metres(6)), Reuse::ok);
+  EXPECT_EQ(judge(tables, newton_metres(7)), Reuse::tables_differ);
+  EXPECT_EQ(judge(tables, newton_metres(9)), Reuse::drags_too_much);
 }
 
 // A least that is passed does not save an insert that drags too much.
 TEST(RunningTorque, BeyondTheGreatestIsSeenBesideALeast) {
   const std::vector<RunningLimit> insert{limit("greatest running torque", 3), limit("least breakaway torque", 1)};
   EXPECT_EQ(judge(insert, newton_metres(2)), Reuse::ok);
-  EXPECT_EQ(judge(insert, newton_metres(4)), Reuse::no);
+  EXPECT_EQ(judge(insert, newton_metres(4)), Reuse::drags_too_much);
 }
 
 // By hand: 20 + 3; 3 is 0.15 of 20. 60 + 30; 30 is a half. 0.33 of 60 is 19.8.

@@ -130,8 +130,33 @@ TEST(WrenchSetting, SaysWhenNoMarkLiesWithinTheLimits) {
   tight.low = newton_metres(22.2);
   tight.high = newton_metres(22.3);
   const WrenchSetting set = set_wrench(wrench(), tight, k_today);
-  ASSERT_EQ(set.findings.size(), 1U);
+  ASSERT_EQ(set.findings.size(), 2U); // and no wrench is that good
   EXPECT_EQ(set.findings.front().code, Code::no_mark);
+  EXPECT_EQ(set.findings.back().code, Code::wrench_wider_than_limits);
+}
+
+// Without limits a tenth either way counts (TB 9-2320-279-13&P-2): of 31 N·m, 27.9 to 34.1, and 40 is none of them.
+TEST(WrenchSetting, GoesPastNoTenthWhereThePageNamesNoLimits) {
+  Wrench coarse = wrench();
+  coarse.low = 20;
+  coarse.high = 200;
+  coarse.step = 20;
+  const WrenchSetting set = set_wrench(coarse, task(31), k_today);
+  EXPECT_FALSE(set.setting);
+  ASSERT_FALSE(set.findings.empty());
+  EXPECT_EQ(set.findings.front().code, Code::no_mark);
+  EXPECT_EQ(set_wrench(coarse, task(37), k_today).setting, 40.0);
+}
+
+TEST(WrenchSetting, SaysThatAWrenchIsNoCloserThanTheFigure) {
+  WrenchTask tight = task(22);
+  tight.high = newton_metres(22.5);
+  const WrenchSetting set = set_wrench(wrench(), tight, k_today);
+  ASSERT_EQ(set.findings.size(), 1U);
+  EXPECT_EQ(set.findings.front().code, Code::wrench_wider_than_limits);
+  EXPECT_TRUE(set.suitable);
+  tight.high = newton_metres(23); // 4.5 % against the 4 % of the wrench
+  EXPECT_TRUE(set_wrench(wrench(), tight, k_today).findings.empty());
 }
 
 TEST(WrenchSetting, TakesAMarkThatIsTheLimitItself) {

@@ -17,6 +17,7 @@
 #include "core/text/plain_text.hpp"
 #include "specdb/catalogue/names.hpp"
 #include "specdb/sql/error.hpp"
+#include "specdb/workshop/usual_place.hpp"
 
 namespace clampwright::cli {
 
@@ -91,15 +92,6 @@ Problem unknown_command(const std::string& given) {
           {}};
 }
 
-// The place that the XDG Base Directory Specification gives to data; a relative value is to be ignored.
-std::optional<std::filesystem::path> default_workshop(const Environment& environment) {
-  const auto absolute = [](const std::optional<std::string>& text) { return text && text->starts_with('/'); };
-  const std::filesystem::path own = "clampwright/workshop.clampwright";
-  if (absolute(environment.xdg_data_home)) return *environment.xdg_data_home / own;
-  if (absolute(environment.home)) return std::filesystem::path(*environment.home) / ".local/share" / own;
-  return std::nullopt;
-}
-
 Result<Context> context_from(const GlobalOptions& globals, const Environment& environment) {
   Context context;
   context.today = environment.today;
@@ -123,7 +115,7 @@ Result<Context> context_from(const GlobalOptions& globals, const Environment& en
       return refuse(Trouble::usage, "missing", "the name of the workshop file is empty", {}, "write --workshop FILE",
                     "--workshop");
     context.workshop = *globals.workshop;
-  } else if (const auto place = default_workshop(environment)) {
+  } else if (const auto place = specdb::usual_workshop(environment.xdg_data_home, environment.home)) {
     context.workshop = *place;
   }
   return context;

@@ -6,9 +6,8 @@
 
 #include "cli/commands/any_pitch.hpp"
 #include "cli/json/tightening_json.hpp"
-#include "core/quantity/read.hpp"
 #include "core/report/tightening_report.hpp"
-#include "core/tightening/clamp.hpp"
+#include "specdb/question/clamp_question.hpp"
 
 namespace clampwright::cli {
 
@@ -32,29 +31,22 @@ void ClampCommand::declare(CLI::App& app) {
 Result<Outcome> ClampCommand::run(const Context& context) {
   const auto text = only_word("a thread", "clamp M10 --class 8.8 --torque 45Nm --surfaces oiled");
   if (!text) return Refusal(text.error());
-  if (!torque_)
-    return refuse(Trouble::usage, "missing", "--torque is missing", {},
-                  "write clampwright clamp M10 --class 8.8 --torque 45Nm --surfaces oiled", "--torque");
   options_.question().thread = *text;
-  const auto torque = quantity::read_quantity(*torque_, quantity::Kind::torque);
-  if (!torque) return in_field(torque.error(), "--torque");
   const specdb::Catalogue catalogue;
-  auto resolved = specdb::resolve(catalogue, options_.question());
-  if (!resolved) return with_any_pitch(catalogue, options_.question().thread, resolved.error());
-  resolved->asked.mass_as_force = resolved->asked.mass_as_force || torque->mass_as_force;
-  const auto answer = tightening::clamp(resolved->asked, quantity::newton_metres(torque->si()), resolved->accuracy);
-  if (!answer) return Refusal(answer.error());
+  const auto reply = specdb::answer_clamp(catalogue, {options_.question(), torque_});
+  if (!reply) return with_any_pitch(catalogue, *text, reply.error());
+  const tightening::ClampAnswer& answer = reply->answer;
 
   Outcome out;
   Json input = options_.echo();
   input["torque"] = *torque_;
   out.input = std::make_shared<Json>(std::move(input));
-  out.result = std::make_shared<Json>(clamp_json(*answer, resolved->thread));
-  out.findings = answer->findings;
-  out.working = answer->working;
-  out.document = report::clamp_report(*answer, context.units);
+  out.result = std::make_shared<Json>(clamp_json(answer, reply->thread));
+  out.findings = answer.findings;
+  out.working = answer.working;
+  out.document = report::clamp_report(answer, context.units);
   out.sources = out.document.sources;
-  out.exit = answer->verdict == tightening::Verdict::over_limit ? ExitCode::check_failed : ExitCode::answered;
+  out.exit = answer.verdict == tightening::Verdict::over_limit ? ExitCode::check_failed : ExitCode::answered;
   return out;
 }
 

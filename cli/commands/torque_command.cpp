@@ -6,38 +6,14 @@
 
 #include "cli/commands/any_pitch.hpp"
 #include "cli/json/tightening_json.hpp"
-#include "core/quantity/read.hpp"
 #include "core/report/tightening_report.hpp"
-#include "core/text/plain_text.hpp"
-#include "core/tightening/wanted.hpp"
+#include "specdb/question/clamp_question.hpp"
 
 namespace clampwright::cli {
 
 namespace {
 
 constexpr const char* k_like = "torque \"3/8-24 UNF\" --class \"SAE 5\" --proof-fraction 75% --surfaces zinc-dry";
-
-Result<tightening::Wanted> wanted_from(const std::optional<std::string>& preload,
-                                       const std::optional<std::string>& proof,
-                                       const std::optional<std::string>& yield) {
-  const int given = (preload ? 1 : 0) + (proof ? 1 : 0) + (yield ? 1 : 0);
-  if (given != 1)
-    return refuse(Trouble::usage, given == 0 ? "missing" : "surplus",
-                  given == 0 ? "what the torque is for is missing" : "the torque can be for one thing only", {},
-                  "give one of --preload 15kN, --proof-fraction 75% or --yield-fraction 90%");
-  tightening::Wanted wanted;
-  if (preload) {
-    const auto force = quantity::read_force(*preload);
-    if (!force) return in_field(force.error(), "--preload");
-    wanted.preload = *force;
-    return wanted;
-  }
-  wanted.aim = proof ? tightening::Aim::proof_share : tightening::Aim::yield_share;
-  const auto share = quantity::read_share(proof ? *proof : *yield);
-  if (!share) return in_field(share.error(), proof ? "--proof-fraction" : "--yield-fraction");
-  wanted.share = *share;
-  return wanted;
-}
 
 } // namespace
 
@@ -64,23 +40,11 @@ Result<Outcome> TorqueCommand::run(const Context& context) {
   const auto text = only_word("a thread", k_like);
   if (!text) return Refusal(text.error());
   options_.question().thread = *text;
-  const auto wanted = wanted_from(preload_, proof_fraction_, yield_fraction_);
-  if (!wanted) return Refusal(wanted.error());
   const specdb::Catalogue catalogue;
-  const auto resolved = specdb::resolve(catalogue, options_.question());
-  if (!resolved) return with_any_pitch(catalogue, options_.question().thread, resolved.error());
-  auto answer = tightening::torque_for(resolved->asked, *wanted, resolved->accuracy);
-  if (!answer) {
-    Problem problem = answer.error();
-    if (problem.code == "out-of-range" && problem.field.empty() && problem.input.empty()) {
-      problem.field = preload_ ? "--preload" : proof_fraction_ ? "--proof-fraction" : "--yield-fraction";
-      problem.input = text::quotable((preload_          ? preload_
-                                      : proof_fraction_ ? proof_fraction_
-                                                        : yield_fraction_)
-                                         .value_or(""));
-    }
-    return Refusal(std::move(problem));
-  }
+  const auto reply =
+      specdb::answer_torque(catalogue, {options_.question(), preload_, proof_fraction_, yield_fraction_});
+  if (!reply) return with_any_pitch(catalogue, *text, reply.error());
+  const tightening::TorqueAnswer& answer = reply->answer;
 
   Outcome out;
   Json input = options_.echo();
@@ -88,12 +52,12 @@ Result<Outcome> TorqueCommand::run(const Context& context) {
   if (proof_fraction_) input["proof_fraction"] = *proof_fraction_;
   if (yield_fraction_) input["yield_fraction"] = *yield_fraction_;
   out.input = std::make_shared<Json>(std::move(input));
-  out.result = std::make_shared<Json>(torque_json(*answer, resolved->thread));
-  out.findings = answer->clamp.findings;
-  out.working = answer->clamp.working;
-  out.document = report::torque_report(*answer, context.units);
+  out.result = std::make_shared<Json>(torque_json(answer, reply->thread));
+  out.findings = answer.clamp.findings;
+  out.working = answer.clamp.working;
+  out.document = report::torque_report(answer, context.units);
   out.sources = out.document.sources;
-  out.exit = answer->clamp.verdict == tightening::Verdict::over_limit ? ExitCode::check_failed : ExitCode::answered;
+  out.exit = answer.clamp.verdict == tightening::Verdict::over_limit ? ExitCode::check_failed : ExitCode::answered;
   return out;
 }
 

@@ -8,6 +8,7 @@
 
 #include "core/text/plain_text.hpp"
 #include "specdb/sql/query.hpp"
+#include "specdb/workshop/hit_row.hpp"
 #include "specdb/workshop/index_words.hpp"
 #include "specdb/workshop/near_words.hpp"
 #include "specdb/workshop/word_readings.hpp"
@@ -111,11 +112,8 @@ std::vector<Hit> hits_of(const Workshop& workshop, const std::string& expression
       "IN (SELECT supersedes FROM figure WHERE supersedes IS NOT NULL)) ORDER BY s.worth, s.id",
       std::string_view(expression), k_most_hits);
   std::vector<Hit> hits;
-  while (query.next()) {
-    Hit hit{query.text(0), query.text(1), query.text(2), query.text(3), query.text(4), std::nullopt};
-    if (!query.is_null(6)) hit.torque_printed = query.maybe_text(5);
-    hits.push_back(std::move(hit));
-  }
+  while (query.next())
+    hits.push_back(hit_in(query));
   return hits;
 }
 

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <chrono>
+#include <cstdio>
+
+#include <QApplication>
+#include <QCommandLineParser>
+#include <QDate>
+#include <QFileInfo>
+
+#include "gui/look/utf8.hpp"
+#include "gui/models/workshop_opener.hpp"
+#include "gui/window/main_window.hpp"
+#include "gui/window/pictures.hpp"
+#include "specdb/workshop/usual_place.hpp"
+
+namespace {
+
+using namespace clampwright;
+
+std::chrono::year_month_day today() {
+  const QDate now = QDate::currentDate();
+  return std::chrono::year_month_day{std::chrono::year(now.year()),
+                                     std::chrono::month(static_cast<unsigned>(now.month())),
+                                     std::chrono::day(static_cast<unsigned>(now.day()))};
+}
+
+std::optional<std::string> variable(const char* name) {
+  const QByteArray value = qgetenv(name);
+  if (value.isEmpty()) return std::nullopt;
+  return value.toStdString();
+}
+
+// What to open: as told, else what was open last, else the usual place; nothing where none of them is there.
+std::optional<std::filesystem::path> file_to_open(const QStringList& told, const desk::Memory& memory) {
+  if (!told.isEmpty()) return desk::to_utf8(told.constFirst());
+  if (const QString last = memory.text(desk::Kept::workshop); QFileInfo::exists(last)) return desk::to_utf8(last);
+  const auto usual = specdb::usual_workshop(variable("XDG_DATA_HOME"), variable("HOME"));
+  if (usual && QFileInfo::exists(desk::from_utf8(usual->string()))) return usual;
+  return std::nullopt;
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+  QApplication application(argc, argv);
+  QCoreApplication::setApplicationName(QStringLiteral("clampwright-desk"));
+  QCoreApplication::setApplicationVersion(QStringLiteral(CLAMPWRIGHT_VERSION));
+  QGuiApplication::setApplicationDisplayName(QStringLiteral("Clampwright"));
+  QGuiApplication::setDesktopFileName(QStringLiteral("org.clampwright.desk"));
+  QCommandLineParser parser;
+  parser.setApplicationDescription(
+      QCoreApplication::translate("main", "Torque and clamp load for the service bench, to look at and to click."));
+  parser.addHelpOption();
+  parser.addVersionOption();
+  parser.addPositionalArgument(QStringLiteral("file"), QCoreApplication::translate("main", "workshop file to open"),
+                               QStringLiteral("[file]"));
+  const QCommandLineOption pictures(
+      QStringLiteral("pictures"),
+      QCoreApplication::translate("main", "writes a picture of every page into DIR, with the demo workshop"),
+      QStringLiteral("DIR"));
+  parser.addOption(pictures);
+  parser.process(application);
+  if (parser.isSet(pictures)) {
+    const auto made = desk::make_pictures(application, parser.value(pictures), today());
+    if (made) return 0;
+    std::fputs((made.error().message + ": " + made.error().input + "\n").c_str(), stderr);
+    return 73; // EX_CANTCREAT
+  }
+
+  const auto memory = desk::settings_memory();
+  desk::Bench bench(*memory, &today);
+  desk::put_on(application, bench.look());
+  desk::WorkshopOpener opener(bench);
+  desk::MainWindow window(bench, opener, desk::asking_in_windows());
+  if (const auto file = file_to_open(parser.positionalArguments(), *memory)) opener.open(*file);
+  window.show();
+  return QApplication::exec();
+}

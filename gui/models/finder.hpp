@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What the find line finds: joints and machines of the open workshop, threads, classes, units, and the desk's own
+// pages.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <QString>
+
+#include "gui/sentences/sentence.hpp"
+
+namespace clampwright::desk {
+
+// Where a line of the list leads.
+struct Target {
+  enum class To {
+    joint,        // key: slug
+    machine,      // key: slug; its joints are listed
+    all_machines, // back from a machine's joints
+    sentence,     // key: id, with words filled in
+    strength,     // key: name of a class
+    records,      // key: "machines", "joints", "wrenches"
+    about,        // cautions, keys, versions and licences
+  };
+  To to = To::about;
+  std::string key = {};
+  Words words = {};
+
+  friend bool operator==(const Target&, const Target&) = default;
+};
+
+struct FoundLine {
+  QString kind;   // "Joint"
+  QString title;  // "clutch hub"
+  QString detail; // "Pump Marrowfen P3 / clutch; 42 N·m"
+  Target target;
+};
+
+struct FoundLines {
+  std::vector<FoundLine> lines;
+  QString note; // what was taken for what, or that nothing was found and what to try; may be empty
+};
+
+// Reads the tables once; finding is then quick enough for every key.
+class Finder {
+ public:
+  explicit Finder(const specdb::Catalogue& catalogue);
+
+  // Lines for what was typed, best first. For nothing: the machines and pages to browse.
+  [[nodiscard]] FoundLines find(const QString& typed, const specdb::Workshop* workshop) const;
+  // The joints of one machine, by assembly.
+  [[nodiscard]] FoundLines joints_of(const std::string& machine, const specdb::Workshop& workshop) const;
+
+ private:
+  std::vector<std::string> threads_;
+  std::vector<std::string> classes_;
+};
+
+// All pages that can be opened without typing: calculators and records.
+[[nodiscard]] std::vector<FoundLine> page_lines();
+
+} // namespace clampwright::desk

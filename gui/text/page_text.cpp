@@ -1,0 +1,301 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/text/page_text.hpp"
+
+#include <algorithm>
+
+#include <QCoreApplication>
+#include <QTextBlock>
+#include <QTextCursor>
+#include <QTextTable>
+
+#include "core/quantity/write.hpp"
+#include "core/report/wording.hpp"
+#include "gui/look/utf8.hpp"
+#include "gui/text/drawn_object.hpp"
+#include "gui/text/wording.hpp"
+
+namespace clampwright::desk {
+
+namespace {
+
+QString tr(const char* english) { return QCoreApplication::translate("PageText", english); }
+
+// Word and shape say the severity; no colour is needed.
+QString severity_sign(finding::Severity severity) {
+  switch (severity) {
+  case finding::Severity::stop:
+    return QStringLiteral("■");
+  case finding::Severity::mind:
+    return QStringLiteral("△");
+  case finding::Severity::note:
+    return QStringLiteral("•");
+  }
+  return {};
+}
+
+class PageWriter {
+ public:
+  PageWriter(QTextDocument& text, const PageContent& content, const Look& look, const PageState& state)
+      : content_(content), look_(look), state_(state), cursor_(&text), objects_(text, look) {
+    QFont font = text_font(look);
+    text.setDefaultFont(font);
+    text.setDocumentMargin(look.gap() * 2);
+    text.setUndoRedoEnabled(false);
+  }
+
+  void write() {
+    const report::Document& document = content_.document;
+    block(0);
+    if (!content_.where.isEmpty()) {
+      put(content_.where, small());
+      block(0);
+    }
+    put(worded(document.title), format(look_.heading(), true));
+    if (!document.banner.empty()) {
+      block(look_.gap() / 2);
+      QTextCharFormat banner = format(look_.text(), true);
+      banner.setForeground(look_.colours().banner.ink);
+      banner.setBackground(look_.colours().banner.ground);
+      put(QStringLiteral(" %1 ").arg(worded(document.banner)), banner);
+    }
+    figures();
+    flags();
+    drawings(0);
+    int number = 0;
+    for (const report::Section& section : document.sections) {
+      this->section(section);
+      drawings(++number);
+    }
+    remarks();
+    working();
+    sources();
+    if (document.has_foot) {
+      block(look_.gap() * 2);
+      put(worded(report::foot_line()), format(look_.text(), true));
+    }
+  }
+
+ private:
+  [[nodiscard]] bool on_paper() const { return look_.theme == Theme::paper; }
+
+  [[nodiscard]] QTextCharFormat format(int pixels, bool bold = false) const {
+    QTextCharFormat out;
+    QFont font = text_font(look_);
+    font.setPixelSize(pixels);
+    font.setBold(bold);
+    out.setFont(font);
+    out.setForeground(look_.colours().page.ink);
+    return out;
+  }
+  [[nodiscard]] QTextCharFormat small() const {
+    QTextCharFormat out = format(look_.small());
+    out.setForeground(look_.colours().quiet.ink);
+    return out;
+  }
+
+  void put(const QString& text, const QTextCharFormat& how) { cursor_.insertText(text, how); }
+
+  // A new paragraph, so far below the last one.
+  void block(int above) {
+    QTextBlockFormat how;
+    how.setTopMargin(above);
+    if (first_) {
+      cursor_.setBlockFormat(how);
+      first_ = false;
+    } else {
+      cursor_.insertBlock(how);
+    }
+  }
+
+  QTextTable* table(int rows, int columns, const QList<QTextLength>& widths) {
+    QTextTableFormat how;
+    how.setBorder(0);
+    how.setCellPadding(look_.gap() / 4.0);
+    how.setCellSpacing(0);
+    how.setTopMargin(look_.gap() / 2.0);
+    how.setColumnWidthConstraints(widths);
+    return cursor_.insertTable(rows, columns, how);
+  }
+  void behind_table() { cursor_.movePosition(QTextCursor::End); }
+
+  void figures() {
+    if (content_.figures.empty()) return;
+    const auto count = static_cast<int>(content_.figures.size());
+    QTextTable* cells = table(1, count, {});
+    for (int i = 0; i < count; ++i) {
+      const Figure& figure = content_.figures[static_cast<std::size_t>(i)];
+      QTextCursor cell = cells->cellAt(0, i).firstCursorPosition();
+      cell.insertText(figure.value, format(i == 0 ? look_.figure() : look_.figure() * 3 / 5, true));
+      cell.insertBlock();
+      cell.insertText(figure.says, format(look_.text()));
+    }
+    behind_table();
+  }
+
+  void flags() {
+    for (const QString& flag : content_.flags) {
+      block(look_.gap() / 2);
+      put(flag, format(look_.heading(), true));
+    }
+  }
+
+  void drawings(int behind_section) {
+    for (const Placed& placed : content_.drawings) {
+      if (placed.behind_section != behind_section) continue;
+      block(look_.gap());
+      objects_.put(cursor_, placed.drawing);
+      block(0);
+      put(placed.drawing.in_words, small());
+    }
+  }
+
+  void section(const report::Section& section) {
+    std::vector<report::Row> rows;
+    bool shown_above = false;
+    for (const report::Row& row : section.rows) {
+      // A row without a label goes on from the one above it.
+      if (!row.label.empty())
+        shown_above = std::ranges::find(content_.rows_shown_above, row.label) != content_.rows_shown_above.end();
+      if (!shown_above) rows.push_back(row);
+    }
+    if (!section.heading.empty()) {
+      block(look_.gap() * 2);
+      put(worded(section.heading), format(look_.text(), true));
+    }
+    if (!rows.empty()) {
+      QTextTable* cells =
+          table(static_cast<int>(rows.size()), 2,
+                {QTextLength(QTextLength::PercentageLength, 22), QTextLength(QTextLength::PercentageLength, 78)});
+      for (int i = 0; i < cells->rows(); ++i) {
+        const report::Row& row = rows[static_cast<std::size_t>(i)];
+        QTextCharFormat label = format(look_.text());
+        label.setForeground(look_.colours().quiet.ink);
+        cells->cellAt(i, 0).firstCursorPosition().insertText(worded(row.label), label);
+        cells->cellAt(i, 1).firstCursorPosition().insertText(worded(row.value), format(look_.text()));
+      }
+      behind_table();
+    }
+    if (section.table) whole_table(*section.table);
+  }
+
+  void whole_table(const report::Table& given) {
+    if (!given.over.empty()) {
+      block(look_.gap());
+      put(worded(given.over), small());
+    }
+    const auto columns = static_cast<int>(given.columns.size());
+    const bool grouped =
+        std::ranges::any_of(given.columns, [](const report::Column& column) { return !column.group.empty(); });
+    const int heads = grouped ? 2 : 1;
+    QTextTable* cells = table(heads + static_cast<int>(given.rows.size()), columns, {});
+    QTextTableFormat how = cells->format();
+    how.setHeaderRowCount(heads); // again on each printed page
+    cells->setFormat(how);
+    if (grouped) group_heads(given, *cells);
+    for (int c = 0; c < columns; ++c) {
+      const report::Column& column = given.columns[static_cast<std::size_t>(c)];
+      cell(*cells, heads - 1, c, worded(column.heading), format(look_.small(), true), column.is_number);
+      for (std::size_t r = 0; r < given.rows.size(); ++r)
+        cell(*cells, heads + static_cast<int>(r), c, worded(given.rows[r][static_cast<std::size_t>(c)]),
+             format(look_.text(), column.is_main), column.is_number);
+    }
+    behind_table();
+    if (given.under.empty()) return;
+    block(look_.gap() / 2);
+    put(worded(given.under), small());
+  }
+
+  void group_heads(const report::Table& given, QTextTable& cells) {
+    for (std::size_t c = 0; c < given.columns.size();) {
+      std::size_t end = c + 1;
+      const std::string& group = given.columns[c].group;
+      while (end < given.columns.size() && !group.empty() && given.columns[end].group == group)
+        ++end;
+      if (end > c + 1) cells.mergeCells(0, static_cast<int>(c), 1, static_cast<int>(end - c));
+      cell(cells, 0, static_cast<int>(c), worded(group), format(look_.small(), true), false);
+      c = end;
+    }
+  }
+
+  static void cell(QTextTable& cells, int row, int column, const QString& text, const QTextCharFormat& how,
+                   bool to_the_right) {
+    QTextCursor cursor = cells.cellAt(row, column).firstCursorPosition();
+    QTextBlockFormat align;
+    align.setAlignment(to_the_right ? Qt::AlignRight : Qt::AlignLeft);
+    cursor.setBlockFormat(align);
+    cursor.insertText(text, how);
+  }
+
+  void remarks() {
+    for (const report::Remark& remark : content_.document.remarks) {
+      block(look_.gap());
+      const bool stop = remark.severity == finding::Severity::stop;
+      put(QStringLiteral("%1 %2  ").arg(severity_sign(remark.severity), worded(report::severity_word(remark.severity))),
+          format(look_.text(), true));
+      put(worded(remark.text), format(look_.text(), stop));
+      put(QStringLiteral(" [%1]").arg(from_utf8(remark.code)), small());
+    }
+  }
+
+  // Something that can be opened: on the screen a line to follow, on paper all of it.
+  bool unfolded(const char* link, bool open, const QString& heading, const QString& folded) {
+    block(look_.gap() * 2);
+    if (on_paper()) {
+      put(heading, format(look_.text(), true));
+      return true;
+    }
+    QTextCharFormat how = format(look_.text(), true);
+    how.setAnchor(true);
+    how.setAnchorHref(QLatin1String(link));
+    how.setForeground(look_.colours().turn.ink);
+    how.setFontUnderline(true);
+    put(open ? heading : folded, how);
+    return open;
+  }
+
+  void working() {
+    const Working& working = content_.document.working;
+    if (working.empty()) return;
+    const QString what = content_.document.working_for.empty()
+                             ? tr("The working")
+                             : tr("The working for %1").arg(worded(content_.document.working_for));
+    if (!unfolded(k_working_link, state_.working, what, tr("Show the working (%1 steps)").arg(working.size()))) return;
+    for (const Step& step : working) {
+      block(look_.gap() / 2);
+      const QString unit = from_utf8(step.unit);
+      const QString value = from_utf8(quantity::write_number(step.value, 7)) +
+                            (unit.isEmpty() || unit == QStringLiteral("°") ? unit : QStringLiteral(" ") + unit);
+      put(QStringLiteral("%1 = %2 = ").arg(from_utf8(step.symbol), from_utf8(step.formula)), format(look_.text()));
+      put(value, format(look_.text(), true));
+      put(QStringLiteral("   (%1; %2)").arg(worded(step.meaning), from_utf8(step.source)), small());
+    }
+  }
+
+  void sources() {
+    const auto& sources = content_.document.sources;
+    if (sources.empty()) return;
+    const QString folded = tr("Show the sources (%1)").arg(sources.size());
+    if (!unfolded(k_sources_link, state_.sources, tr("Sources"), folded)) return;
+    for (const Source& source : sources) {
+      block(look_.gap() / 4);
+      put(from_utf8(report::full_source(source)), small());
+    }
+  }
+
+  const PageContent& content_;
+  const Look& look_;
+  const PageState& state_;
+  QTextCursor cursor_;
+  DrawnObjects objects_;
+  bool first_ = true;
+};
+
+} // namespace
+
+std::unique_ptr<QTextDocument> page_text(const PageContent& content, const Look& look, const PageState& state) {
+  auto text = std::make_unique<QTextDocument>();
+  PageWriter(*text, content, look, state).write();
+  return text;
+}
+
+} // namespace clampwright::desk

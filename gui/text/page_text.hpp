@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// A page laid out as text with drawings in it. The screen and the printer show the same text document; only its inks
+// and sizes differ.
+#pragma once
+
+#include <memory>
+
+#include <QTextDocument>
+
+#include "gui/look/look.hpp"
+#include "gui/text/page_content.hpp"
+
+namespace clampwright::desk {
+
+// What is unfolded.
+struct PageState {
+  bool working = false;
+  bool sources = false;
+};
+
+// For links within a page: what to do when one is followed.
+inline constexpr const char* k_working_link = "fold:working";
+inline constexpr const char* k_sources_link = "fold:sources";
+
+// The text document. On paper everything is unfolded and there are no links. Its drawings shrink to its text width.
+[[nodiscard]] std::unique_ptr<QTextDocument> page_text(const PageContent& content, const Look& look,
+                                                       const PageState& state);
+
+} // namespace clampwright::desk

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include <QWidget>
+
+#include "gui/look/look.hpp"
+#include "gui/sentences/sentence.hpp"
+
+class QCheckBox;
+class QComboBox;
+class QLabel;
+class QLineEdit;
+
+namespace clampwright::desk {
+
+// A blank to write into: the text, the unit beside it where it is a quantity, and below it what was understood or why
+// it cannot be taken.
+class BlankEdit : public QWidget {
+  Q_OBJECT
+
+ public:
+  BlankEdit(const Blank& blank, const Place& place, const Look& look, QWidget* parent = nullptr);
+
+  [[nodiscard]] const std::string& option() const { return blank_.option; }
+  [[nodiscard]] const QString& label() const { return label_; }
+
+  // What it says, with the unit beside it; nothing for an empty blank.
+  [[nodiscard]] std::optional<std::string> words() const;
+  // Writes it as if it had been typed; nothing empties it.
+  void write(const std::optional<std::string>& words);
+
+  // Reads it in that place: shows what was understood, or the refusal. Returns whether it can be taken; an empty one
+  // can.
+  bool read(const Place& place);
+  // A refusal that came from the whole sentence.
+  void refuse(const Problem& problem);
+  [[nodiscard]] bool is_refused() const { return refused_; }
+  [[nodiscard]] QString said_below() const;
+
+  void put_on(const Look& look);
+  // What takes the focus.
+  [[nodiscard]] QWidget* field() const;
+
+ signals:
+  void changed();
+
+ private:
+  void make_field(const Place& place);
+  void make_quantity(const Place& place);
+  void make_words(const Place& place);
+  void make_tick();
+  void show_below(const QString& text, bool refusal);
+  // "45 Nm" becomes 45 with the unit beside it.
+  void part_from_unit();
+  [[nodiscard]] bool has_own_unit() const;
+  [[nodiscard]] QString typed() const;
+
+  Blank blank_;
+  QString label_;
+  bool refused_ = false;
+  QLineEdit* line_ = nullptr;
+  QComboBox* choice_ = nullptr; // with line_ inside it
+  QComboBox* unit_ = nullptr;
+  QCheckBox* tick_ = nullptr;
+  QLabel* below_ = nullptr;
+};
+
+} // namespace clampwright::desk

@@ -1,0 +1,217 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/window/main_window.hpp"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QCloseEvent>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListView>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QTextEdit>
+#include <QVBoxLayout>
+
+#include "gui/look/utf8.hpp"
+#include "gui/models/workshop_opener.hpp"
+#include "gui/pages/joint_page.hpp"
+#include "gui/pages/sentence_page.hpp"
+#include "gui/text/wording.hpp"
+#include "gui/widgets/find_panel.hpp"
+#include "specdb/question/joint_report.hpp"
+
+namespace clampwright::desk {
+
+namespace {
+
+// Narrower than this in running letters, list and page do not stand side by side.
+constexpr int k_letters_for_both = 110;
+
+// Is it something that takes letters itself?
+bool takes_letters(const QWidget* widget) {
+  if (widget == nullptr) return false;
+  if (const auto* list = qobject_cast<const QComboBox*>(widget)) return list->isEditable();
+  if (const auto* text = qobject_cast<const QTextEdit*>(widget)) return !text->isReadOnly();
+  return qobject_cast<const QLineEdit*>(widget) != nullptr;
+}
+
+} // namespace
+
+MainWindow::MainWindow(Bench& bench, WorkshopOpener& opener, Asking& asking, QWidget* parent)
+    : QMainWindow(parent),
+      bench_(bench),
+      opener_(opener),
+      asking_(asking),
+      line_(new QLineEdit),
+      banner_(new QLabel),
+      split_(new QSplitter(Qt::Horizontal)),
+      pages_(new QStackedWidget) {
+  setWindowTitle(QStringLiteral("Clampwright"));
+  auto* all = new QWidget(this);
+  auto* column = new QVBoxLayout(all);
+  line_->setPlaceholderText(tr("Find a joint, machine, thread, class or calculator"));
+  line_->setAccessibleName(tr("find"));
+  line_->setClearButtonEnabled(true);
+  column->addWidget(line_);
+  set_kind(*banner_, "banner");
+  banner_->setWordWrap(true);
+  column->addWidget(banner_);
+  found_ = new FindPanel(bench, *line_, split_);
+  split_->addWidget(found_);
+  split_->addWidget(pages_);
+  split_->setChildrenCollapsible(false);
+  split_->setStretchFactor(0, 0);
+  split_->setStretchFactor(1, 1);
+  column->addWidget(split_, 1);
+  setCentralWidget(all);
+  make_menus();
+  connect(found_, &FindPanel::opened, this, &MainWindow::open);
+  connect(line_, &QLineEdit::textChanged, this, [this] {
+    page_in_front_ = false;
+    show_either();
+  });
+  connect(&bench, &Bench::workshop_changed, this, &MainWindow::show_banner);
+  connect(&bench, &Bench::look_changed, this, [this] {
+    put_on(*qApp, bench_.look());
+    show_either();
+  });
+  connect(&opener, &WorkshopOpener::refused, this, [this](const Problem& problem) {
+    asking_.tell(*this, tr("The workshop cannot be opened"),
+                 worded(problem.message) + QStringLiteral("\n") + worded(problem.hint));
+  });
+  qApp->installEventFilter(this);
+  show_banner();
+  take_up_place();
+  line_->setFocus();
+}
+
+MainWindow::~MainWindow() { qApp->removeEventFilter(this); }
+
+Page* MainWindow::page() const { return qobject_cast<Page*>(pages_->currentWidget()); }
+
+bool MainWindow::is_narrow() const {
+  return width() < QFontMetrics(text_font(bench_.look())).averageCharWidth() * k_letters_for_both;
+}
+
+void MainWindow::show_either() {
+  const bool narrow = is_narrow();
+  found_->setVisible(!narrow || !page_in_front_);
+  pages_->setVisible((!narrow || page_in_front_) && pages_->count() > 0);
+}
+
+void MainWindow::show_page(Page* page) {
+  pages_->setCurrentWidget(page);
+  page_in_front_ = true;
+  show_either();
+  page->take_focus();
+}
+
+SentencePage* MainWindow::sentence_page(const std::string& id) {
+  if (const auto found = sentences_.find(id); found != sentences_.end()) return found->second;
+  const Sentence* sentence = sentence_named(id);
+  if (sentence == nullptr) return nullptr;
+  auto* page = new SentencePage(bench_, *sentence, pages_);
+  pages_->addWidget(page);
+  sentences_[id] = page;
+  return page;
+}
+
+JointPage* MainWindow::joint_page() {
+  if (joint_ != nullptr) return joint_;
+  joint_ = new JointPage(bench_, pages_);
+  pages_->addWidget(joint_);
+  connect(joint_, &JointPage::sentence_wanted, this, [this](const QString& id, const Words& words) {
+    open({Target::To::sentence, to_utf8(id), words});
+  });
+  return joint_;
+}
+
+void MainWindow::open(const Target& target) {
+  switch (target.to) {
+  case Target::To::joint:
+    joint_page()->show_joint(target.key);
+    return show_page(joint_);
+  case Target::To::sentence:
+    if (SentencePage* page = sentence_page(target.key)) {
+      if (!target.words.empty()) page->fill_in(target.words);
+      show_page(page);
+    }
+    return;
+  default:
+    return;
+  }
+}
+
+void MainWindow::start_again() {
+  line_->clear();
+  page_in_front_ = false;
+  show_either();
+  line_->setFocus();
+}
+
+void MainWindow::show_banner() {
+  banner_->setText(worded(specdb::k_invented));
+  banner_->setVisible(bench_.is_invented());
+  const QString file = from_utf8(bench_.workshop_path().filename().string());
+  setWindowTitle(bench_.workshop() == nullptr ? QStringLiteral("Clampwright")
+                                              : QStringLiteral("%1 – Clampwright").arg(file));
+}
+
+void MainWindow::move_between_panes() {
+  QWidget* focus = focusWidget();
+  if (focus == line_)
+    found_->list().setFocus();
+  else if (found_->isAncestorOf(focus) && page() != nullptr && page()->isVisible())
+    page()->take_focus();
+  else
+    line_->setFocus();
+}
+
+bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() != QEvent::KeyPress || !isActiveWindow() || QApplication::activePopupWidget() != nullptr)
+    return QMainWindow::eventFilter(watched, event);
+  auto* widget = qobject_cast<QWidget*>(watched);
+  if (widget == nullptr || widget->window() != this) return QMainWindow::eventFilter(watched, event);
+  auto* key = static_cast<QKeyEvent*>(event);
+  if (key->key() == Qt::Key_Escape) {
+    if (line_->hasFocus() && line_->text().isEmpty() && page() != nullptr && !page_in_front_) return false;
+    start_again();
+    return true;
+  }
+  // Typing where nothing takes letters begins to find.
+  const bool plain = (key->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier)) == 0;
+  const QString text = key->text();
+  if (plain && !takes_letters(widget) && text.size() == 1 && text[0].isLetterOrNumber()) {
+    line_->setFocus();
+    line_->setText(text);
+    return true;
+  }
+  return QMainWindow::eventFilter(watched, event);
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event) {
+  QMainWindow::resizeEvent(event);
+  show_either();
+}
+
+void MainWindow::keep_place() {
+  bench_.memory().keep(Kept::window_place, saveGeometry());
+  bench_.memory().keep(Kept::splitter, split_->saveState());
+}
+
+void MainWindow::take_up_place() {
+  const QByteArray place = bench_.memory().get(Kept::window_place).toByteArray();
+  if (place.isEmpty() || !restoreGeometry(place)) resize(bench_.look().pixels(1180), bench_.look().pixels(800));
+  const QByteArray split = bench_.memory().get(Kept::splitter).toByteArray();
+  if (split.isEmpty() || !split_->restoreState(split))
+    split_->setSizes({bench_.look().pixels(340), bench_.look().pixels(840)});
+  show_either();
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+  keep_place();
+  QMainWindow::closeEvent(event);
+}
+
+} // namespace clampwright::desk

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <map>
+
+#include <QMainWindow>
+
+#include "gui/models/bench.hpp"
+#include "gui/models/finder.hpp"
+#include "gui/widgets/asking.hpp"
+
+class QLabel;
+class QLineEdit;
+class QSplitter;
+class QStackedWidget;
+
+namespace clampwright::desk {
+
+class FindPanel;
+class JointPage;
+class Page;
+class SentencePage;
+class WorkshopOpener;
+
+// One line that finds everything, what was found below it, and the page beside that. In a narrow window the page takes
+// the place of the list.
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+
+ public:
+  MainWindow(Bench& bench, WorkshopOpener& opener, Asking& asking, QWidget* parent = nullptr);
+  ~MainWindow() override;
+
+  void open(const Target& target);
+  // Back to the find line, empty.
+  void start_again();
+
+  [[nodiscard]] QLineEdit& find_line() const { return *line_; }
+  [[nodiscard]] FindPanel& found() const { return *found_; }
+  [[nodiscard]] Page* page() const;
+  [[nodiscard]] bool is_narrow() const;
+
+ signals:
+  // What the menu asks for and the window does not do itself.
+  void print_wanted();
+  void pdf_wanted();
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  void closeEvent(QCloseEvent* event) override;
+
+ private:
+  void make_menus();
+  void make_workshop_menu();
+  void make_view_menu();
+  void make_help_menu();
+  void keep_place();
+  void take_up_place();
+  void show_page(Page* page);
+  void show_either();
+  void show_banner();
+  SentencePage* sentence_page(const std::string& id);
+  JointPage* joint_page();
+  void move_between_panes();
+
+  Bench& bench_;
+  WorkshopOpener& opener_;
+  Asking& asking_;
+  QLineEdit* line_;
+  QLabel* banner_;
+  QSplitter* split_;
+  FindPanel* found_;
+  QStackedWidget* pages_;
+  std::map<std::string, SentencePage*> sentences_;
+  JointPage* joint_ = nullptr;
+  bool page_in_front_ = false; // in a narrow window
+};
+
+} // namespace clampwright::desk

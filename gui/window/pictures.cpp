@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/window/pictures.hpp"
+
+#include <array>
+
+#include <QApplication>
+#include <QDir>
+#include <QLineEdit>
+#include <QPixmap>
+#include <QTemporaryDir>
+
+#include "gui/look/utf8.hpp"
+#include "gui/models/workshop_opener.hpp"
+#include "gui/pages/sentence_page.hpp"
+#include "gui/window/main_window.hpp"
+#include "specdb/demo/demo_workshop.hpp"
+
+namespace clampwright::desk {
+
+namespace {
+
+struct PictureLook {
+  const char* name;
+  Look look;
+};
+
+const std::array k_looks{
+    PictureLook{"light", {.theme = Theme::light}},
+    PictureLook{"dark", {.theme = Theme::dark}},
+    PictureLook{"bench", {.theme = Theme::light, .bench = true}},
+    PictureLook{"large", {.theme = Theme::light, .scale = 2}},
+};
+
+constexpr const char* k_joint = "pump/clutch-hub";
+
+class PictureMaker {
+ public:
+  PictureMaker(QApplication& application, QDir folder, Bench& bench, const Look& look, QString name)
+      : folder_(std::move(folder)),
+        name_(std::move(name)),
+        opener_(bench),
+        window_(bench, opener_, asking_in_windows()) {
+    put_on(application, look);
+    window_.resize(look.bench ? QSize(1400, 1000) : QSize(1180, 800));
+    window_.show();
+  }
+
+  Result<void> all() {
+    if (auto done = take("find"); !done) return done;
+    window_.find_line().setText(QStringLiteral("clutch"));
+    if (auto done = take("found"); !done) return done;
+    window_.open({Target::To::joint, k_joint});
+    if (auto done = take("joint"); !done) return done;
+    for (const Sentence& sentence : sentences()) {
+      window_.open({Target::To::sentence, sentence.id});
+      static_cast<SentencePage*>(window_.page())->fill_in_example();
+      if (auto done = take("sentence-" + sentence.id); !done) return done;
+    }
+    return {};
+  }
+
+ private:
+  Result<void> take(const std::string& page) {
+    QApplication::processEvents();
+    const QString file = folder_.filePath(QStringLiteral("%1-%2.png").arg(name_, from_utf8(page)));
+    if (window_.grab().save(file)) return {};
+    return refuse(Trouble::cannot_create, "cannot-write", "the picture cannot be written", to_utf8(file),
+                  "name a folder that may be written");
+  }
+
+  QDir folder_;
+  QString name_;
+  WorkshopOpener opener_;
+  MainWindow window_;
+};
+
+} // namespace
+
+Result<void> make_pictures(QApplication& application, const QString& folder, std::chrono::year_month_day today) {
+  if (!QDir().mkpath(folder))
+    return refuse(Trouble::cannot_create, "cannot-make-folder", "the folder cannot be made", to_utf8(folder),
+                  "name one that may be made");
+  const QTemporaryDir place;
+  const std::filesystem::path file = to_utf8(place.filePath(QStringLiteral("demo.clampwright")));
+  if (auto made = specdb::make_demo_workshop(file, today); !made) return made;
+  auto workshop = specdb::Workshop::open(file);
+  if (!workshop) return Refusal(workshop.error());
+  const auto shared = std::make_shared<const specdb::Workshop>(std::move(*workshop));
+  for (const PictureLook& one : k_looks) {
+    const auto memory = short_memory();
+    Bench bench(*memory, [today] { return today; });
+    bench.put_on_look(one.look);
+    bench.take_wrench("A");
+    bench.show_workshop(shared, file);
+    if (auto done = PictureMaker(application, QDir(folder), bench, one.look, QLatin1String(one.name)).all(); !done)
+      return done;
+  }
+  return {};
+}
+
+} // namespace clampwright::desk

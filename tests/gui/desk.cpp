@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/gui/desk.hpp"
+
+#include "gui/look/utf8.hpp"
+#include "specdb/demo/demo_workshop.hpp"
+
+namespace clampwright::desk {
+
+Desk::Desk() {
+  bench = std::make_unique<Bench>(*memory, [] { return k_today; });
+  opener = std::make_unique<WorkshopOpener>(*bench);
+  put_on(*qApp, bench->look());
+}
+
+Desk::~Desk() = default;
+
+MainWindow& Desk::window() {
+  if (!window_) {
+    window_ = std::make_unique<MainWindow>(*bench, *opener, asking);
+    window_->show();
+    window_->activateWindow();
+    settle();
+  }
+  return *window_;
+}
+
+std::filesystem::path Desk::file(const char* name) const { return to_utf8(folder.filePath(QLatin1String(name))); }
+
+void Desk::open_demo() {
+  const auto path = file("demo.clampwright");
+  ASSERT_TRUE(specdb::make_demo_workshop(path, k_today));
+  auto workshop = specdb::Workshop::open(path);
+  ASSERT_TRUE(workshop);
+  bench->show_workshop(std::make_shared<const specdb::Workshop>(std::move(*workshop)), path);
+}
+
+void Desk::settle() {
+  for (int i = 0; i < 3; ++i) {
+    QApplication::sendPostedEvents();
+    QApplication::processEvents();
+  }
+}
+
+} // namespace clampwright::desk

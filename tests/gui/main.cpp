@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The tests of the desk run without a screen, each in a process of its own.
+#include <QApplication>
+#include <QDir>
+#include <gtest/gtest.h>
+
+int main(int argc, char** argv) {
+  testing::InitGoogleTest(&argc, argv);
+  // Before the application object: listing the tests makes one as well.
+  if (qEnvironmentVariableIsEmpty("CLAMPWRIGHT_TESTS_ON_SCREEN")) qputenv("QT_QPA_PLATFORM", "offscreen");
+  if (qEnvironmentVariableIsEmpty("XDG_RUNTIME_DIR")) qputenv("XDG_RUNTIME_DIR", QDir::tempPath().toUtf8());
+  QApplication application(argc, argv);
+  return RUN_ALL_TESTS();
+}

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <chrono>
 #include <cstdio>
+#include <memory>
 
 #include <QApplication>
 #include <QCommandLineParser>
@@ -67,12 +68,22 @@ int main(int argc, char** argv) {
     return 73; // EX_CANTCREAT
   }
 
+  QApplication::setCursorFlashTime(0); // nothing blinks
+
   const auto memory = desk::settings_memory();
   desk::Bench bench(*memory, &today);
   desk::put_on(application, bench.look());
   desk::WorkshopOpener opener(bench);
-  desk::MainWindow window(bench, opener, desk::asking_in_windows());
+  std::unique_ptr<desk::MainWindow> window;
+  const auto make_window = [&] {
+    if (window) window->keep_place();
+    auto next = std::make_unique<desk::MainWindow>(bench, opener, desk::asking_in_windows());
+    next->show();
+    window = std::move(next); // only now: with the last window the program would go
+  };
+  // Every string of a window is read when it is made. It cannot go while its own menu is at work.
+  QObject::connect(&bench, &desk::Bench::language_changed, &application, make_window, Qt::QueuedConnection);
+  make_window();
   if (const auto file = file_to_open(parser.positionalArguments(), *memory)) opener.open(*file);
-  window.show();
   return QApplication::exec();
 }

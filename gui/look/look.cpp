@@ -68,6 +68,7 @@ QString filled(QString sheet, const Look& look) {
 }
 
 constexpr const char* k_sheet = R"(
+QWidget { font-size: @textpx; }
 QPushButton, QToolButton, QComboBox, QLineEdit, QDateEdit, QCheckBox, QRadioButton { min-height: @targetpx; }
 QPushButton, QToolButton { min-width: @targetpx; padding: 0 @gappx; border: 2px solid @rule; border-radius: 4px;
   background: @button-ground; color: @button; }
@@ -104,6 +105,13 @@ QSplitter::handle { background: @rule; width: 2px; }
 )";
 
 } // namespace
+
+Theme system_theme() {
+  const QPalette palette = QGuiApplication::palette();
+  const bool light_on_dark =
+      palette.color(QPalette::WindowText).lightnessF() > palette.color(QPalette::Window).lightnessF();
+  return light_on_dark ? Theme::dark : Theme::light;
+}
 
 QFont text_font(const Look& look) {
   QFont font = QFontDatabase::systemFont(QFontDatabase::GeneralFont);

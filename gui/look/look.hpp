@@ -33,6 +33,9 @@ struct Look {
   friend bool operator==(const Look&, const Look&) = default;
 };
 
+// Light or dark as the system's own colours are; to be asked before any look was put on. Qt 6.4 has no better question.
+[[nodiscard]] Theme system_theme();
+
 // The system's sans serif in the size of running text.
 [[nodiscard]] QFont text_font(const Look& look);
 

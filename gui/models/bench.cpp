@@ -4,7 +4,10 @@
 #include <algorithm>
 #include <utility>
 
+#include <QLocale>
+
 #include "gui/look/utf8.hpp"
+#include "gui/text/wording.hpp"
 
 namespace clampwright::desk {
 
@@ -26,7 +29,10 @@ Bench::Bench(Memory& memory, Today today, QObject* parent)
 Bench::~Bench() = default;
 
 void Bench::take_up() {
-  look_.theme = memory_.text(Kept::theme) == QStringLiteral("dark") ? Theme::dark : Theme::light;
+  const QString theme = memory_.text(Kept::theme);
+  look_.theme = theme.isEmpty() ? system_theme() : theme == QStringLiteral("dark") ? Theme::dark : Theme::light;
+  const QString language = memory_.text(Kept::language);
+  speak(language.isEmpty() ? QLocale::system().name().left(2) : language);
   look_.bench = memory_.is(Kept::bench);
   look_.scale = std::clamp(memory_.get(Kept::scale).toInt(), 100, 300) / 100.0;
   imperial_ = memory_.is(Kept::imperial);
@@ -63,6 +69,12 @@ void Bench::use_torque_unit(const quantity::Unit* unit) {
   torque_unit_ = unit;
   memory_.keep(Kept::torque_unit, unit == nullptr ? QString() : from_utf8(unit->name));
   emit changed();
+}
+
+void Bench::speak_language(const QString& language) {
+  memory_.keep(Kept::language, language);
+  speak(language);
+  emit language_changed();
 }
 
 void Bench::take_wrench(const std::string& slug) {

@@ -22,7 +22,7 @@ class Bench : public QObject {
 
  public:
   using Today = std::function<std::chrono::year_month_day()>;
-  // `memory` outlives the bench; what it kept is taken up.
+  // `memory` outlives the bench; what it kept is taken up, the language of the desk among it.
   Bench(Memory& memory, Today today, QObject* parent = nullptr);
   ~Bench() override;
 
@@ -40,6 +40,9 @@ class Bench : public QObject {
   // The unit of torque that stands first; nullptr for that of the system of units.
   void use_torque_unit(const quantity::Unit* unit);
 
+  // "en", "de"; empty: that of the system. All strings change: windows are to be made anew.
+  void speak_language(const QString& language);
+
   // The slug of the wrench in hand; empty for none.
   [[nodiscard]] const std::string& wrench() const { return wrench_; }
   void take_wrench(const std::string& slug);
@@ -53,6 +56,7 @@ class Bench : public QObject {
 
  signals:
   void look_changed();
+  void language_changed();
   // Answers must be asked for anew: units, wrench, or what the workshop holds.
   void changed();
   void workshop_changed();

@@ -6,8 +6,10 @@
 #include <QCoreApplication>
 #include <QStringList>
 
+#include "core/text/plain_text.hpp"
 #include "core/thread/designation.hpp"
 #include "gui/look/utf8.hpp"
+#include "gui/text/wording.hpp"
 #include "specdb/catalogue/names.hpp"
 #include "specdb/catalogue/strengths.hpp"
 #include "specdb/catalogue/threads.hpp"
@@ -56,7 +58,7 @@ void add_machines(std::vector<FoundLine>& lines, const specdb::Workshop& worksho
           {tr("Machine"),
            from_utf8(machine.name),
            QStringLiteral("%1; %2").arg(from_utf8(machine.kind),
-                                        QCoreApplication::translate("Finder", "%n joint(s)", nullptr, machine.joints)),
+                                        machine.joints == 1 ? tr("one joint") : tr("%1 joints").arg(machine.joints)),
            {Target::To::machine, machine.slug}});
 }
 
@@ -75,7 +77,10 @@ void add_classes(std::vector<FoundLine>& lines, const std::vector<std::string>& 
   const QString wanted = bare(typed);
   for (const std::string& name : classes)
     if (bare(from_utf8(name)).startsWith(wanted))
-      lines.push_back({tr("Class"), from_utf8(name), tr("what it bears"), {Target::To::strength, name}});
+      lines.push_back({tr("Class"),
+                       from_utf8(name),
+                       tr("what it bears"),
+                       {Target::To::table, "strength-classes", {{k_table_words, name}}}});
 }
 
 void add_units(std::vector<FoundLine>& lines, const QString& typed) {
@@ -97,10 +102,12 @@ std::vector<FoundLine> page_lines() {
                      QCoreApplication::translate("Sentences", sentence.name),
                      from_utf8(sentence.command),
                      {Target::To::sentence, sentence.id}});
+  lines.push_back({tr("Help"), tr("Cautions, keys, versions and licences"), {}, {Target::To::about}});
   return lines;
 }
 
-Finder::Finder(const specdb::Catalogue& catalogue) : classes_(specdb::class_names(catalogue)) {
+Finder::Finder(const specdb::Catalogue& catalogue)
+    : classes_(specdb::class_names(catalogue)), tables_(specdb::reference_tables(catalogue)) {
   for (const specdb::ThreadEntry& entry : specdb::all_threads(catalogue))
     threads_.push_back(thread::write_designation(entry.thread));
 }
@@ -131,6 +138,12 @@ FoundLines Finder::find(const QString& typed, const specdb::Workshop* workshop) 
   add_threads(found.lines, threads_, text);
   add_classes(found.lines, classes_, text);
   add_units(found.lines, text);
+  for (const specdb::TableSummary& table : tables_)
+    if (fits(from_utf8(table.name + " " + text::without_hyphens(table.name) + " " + table.holds), words))
+      found.lines.push_back({tr("Table"),
+                             from_utf8(text::without_hyphens(table.name)),
+                             worded(table.holds),
+                             {Target::To::table, table.name}});
   if (found.lines.empty())
     found.note = tr("Nothing fits “%1”. Try fewer letters, a part (“head nut”), a thread (“M10”), a class (“8.8”) "
                     "or what is to be calculated (“hold”).")

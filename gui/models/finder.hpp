@@ -10,8 +10,12 @@
 #include <QString>
 
 #include "gui/sentences/sentence.hpp"
+#include "specdb/catalogue/tables.hpp"
 
 namespace clampwright::desk {
+
+// In the words of a table's target: what its rows must have.
+inline constexpr const char* k_table_words = "words";
 
 // Where a line of the list leads.
 struct Target {
@@ -20,7 +24,7 @@ struct Target {
     machine,      // key: slug; its joints are listed
     all_machines, // back from a machine's joints
     sentence,     // key: id, with words filled in
-    strength,     // key: name of a class
+    table,        // key: name of a reference table; k_table_words
     records,      // key: "machines", "joints", "wrenches"
     about,        // cautions, keys, versions and licences
   };
@@ -56,6 +60,7 @@ class Finder {
  private:
   std::vector<std::string> threads_;
   std::vector<std::string> classes_;
+  std::vector<specdb::TableSummary> tables_;
 };
 
 // All pages that can be opened without typing: calculators and records.

@@ -16,6 +16,8 @@
 #include "gui/look/utf8.hpp"
 #include "gui/models/workshop_opener.hpp"
 #include "gui/pages/joint_page.hpp"
+#include "gui/pages/reading_content.hpp"
+#include "gui/pages/reading_page.hpp"
 #include "gui/pages/sentence_page.hpp"
 #include "gui/text/wording.hpp"
 #include "gui/widgets/find_panel.hpp"
@@ -127,6 +129,14 @@ JointPage* MainWindow::joint_page() {
   return joint_;
 }
 
+ReadingPage* MainWindow::reading_page() {
+  if (reading_ == nullptr) {
+    reading_ = new ReadingPage(bench_, pages_);
+    pages_->addWidget(reading_);
+  }
+  return reading_;
+}
+
 void MainWindow::open(const Target& target) {
   switch (target.to) {
   case Target::To::joint:
@@ -138,7 +148,16 @@ void MainWindow::open(const Target& target) {
       show_page(page);
     }
     return;
-  default:
+  case Target::To::table:
+    reading_page()->show_content([table = target.key, words = said(target.words, k_table_words).value_or("")](
+                                     const Place& place) { return table_content(place, table, words); });
+    return show_page(reading_);
+  case Target::To::about:
+    reading_page()->show_content([](const Place& place) -> Result<PageContent> { return about_content(place); });
+    return show_page(reading_);
+  case Target::To::machine:
+  case Target::To::all_machines:
+  case Target::To::records:
     return;
   }
 }

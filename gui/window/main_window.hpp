@@ -18,6 +18,7 @@ namespace clampwright::desk {
 
 class FindPanel;
 class JointPage;
+class ReadingPage;
 class Page;
 class SentencePage;
 class WorkshopOpener;
@@ -34,6 +35,9 @@ class MainWindow : public QMainWindow {
   void open(const Target& target);
   // Back to the find line, empty.
   void start_again();
+
+  // Remembers where the window stands and how it is divided.
+  void keep_place();
 
   [[nodiscard]] QLineEdit& find_line() const { return *line_; }
   [[nodiscard]] FindPanel& found() const { return *found_; }
@@ -55,13 +59,13 @@ class MainWindow : public QMainWindow {
   void make_workshop_menu();
   void make_view_menu();
   void make_help_menu();
-  void keep_place();
   void take_up_place();
   void show_page(Page* page);
   void show_either();
   void show_banner();
   SentencePage* sentence_page(const std::string& id);
   JointPage* joint_page();
+  ReadingPage* reading_page();
   void move_between_panes();
 
   Bench& bench_;
@@ -74,6 +78,7 @@ class MainWindow : public QMainWindow {
   QStackedWidget* pages_;
   std::map<std::string, SentencePage*> sentences_;
   JointPage* joint_ = nullptr;
+  ReadingPage* reading_ = nullptr;
   bool page_in_front_ = false; // in a narrow window
 };
 

@@ -13,6 +13,7 @@
 #include "gui/look/utf8.hpp"
 #include "gui/models/workshop_opener.hpp"
 #include "gui/pages/page.hpp"
+#include "gui/text/wording.hpp"
 #include "gui/window/main_window.hpp"
 
 namespace clampwright::desk {
@@ -101,6 +102,14 @@ void MainWindow::make_view_menu() {
   imperial->setCheckable(true);
   imperial->setChecked(bench_.imperial());
   connect(imperial, &QAction::toggled, this, [this](bool on) { bench_.use_imperial(on); });
+  QMenu& language = *menu.addMenu(tr("Lan&guage"));
+  // Each by its own name, or whoever does not know this one cannot find theirs.
+  for (const auto& [code, name] : {std::pair{"en", "English"}, std::pair{"de", "Deutsch"}}) {
+    QAction* action = add(language, QLatin1String(name), {});
+    action->setCheckable(true);
+    action->setChecked(spoken() == QLatin1String(code));
+    connect(action, &QAction::triggered, this, [this, code] { bench_.speak_language(QLatin1String(code)); });
+  }
   connect(add(menu, tr("Ne&xt part of the window"), QKeySequence(Qt::Key_F6)), &QAction::triggered, this,
           &MainWindow::move_between_panes);
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// The folders of core stand one upon the other. A new arrow belongs into this table first, with its reason; one that
-// would point upwards shows a thing in the wrong folder.
+// The folders of core stand one upon the other, and so do those of gui. A new arrow belongs into this table first, with
+// its reason; one that would point upwards shows a thing in the wrong folder.
 #include <algorithm>
 #include <string_view>
 #include <vector>
@@ -27,7 +27,7 @@ struct Folder {
 
 // Lowest first.
 // clang-format off
-const std::vector<Folder> k_folders{
+const std::vector<Folder> k_core{
     {"text",       {}, "letters and spaces, for everything that reads or quotes"},
     {"problem",    {"text"}, "why a question has no answer, quoting what was asked; anything may fail"},
     {"calendar",   {"text", "problem"}, "days and times, read from text"},
@@ -46,30 +46,50 @@ const std::vector<Folder> k_folders{
     {"workup",     {"quantity", "working", "strength", "finding", "tightening", "joint"}, "a torque where the maker gives none: the weakest part against what the joint must carry"},
     {"report",     {"text", "problem", "quantity", "source", "working", "thread", "strength", "friction", "crank", "finding", "locking", "tightening", "joint", "substitute", "workup"}, "puts any answer into words"},
 };
+
+const std::vector<Folder> k_gui{
+    {"look",      {}, "colours, sizes, what is remembered, Qt's strings"},
+    {"drawings",  {"look"}, "functions of an answer that paint or plot"},
+    {"text",      {"look", "drawings"}, "a page as text with drawings in it, in the language of the desk"},
+    {"sentences", {"look", "drawings", "text"}, "calculators as data: blanks, and the question they ask; no widget"},
+    {"models",    {"look", "text", "sentences", "drawings"}, "what pages share, lists and tables for views"},
+    {"widgets",   {"look", "drawings", "text", "sentences", "models"}, "blanks, pages to read, curves, the list of what was found"},
+    {"pages",     {"look", "drawings", "text", "sentences", "models", "widgets"}, "what stands beside the list"},
+    {"printing",  {"look", "drawings", "text", "widgets", "pages"}, "a page on paper"},
+    {"window",    {"look", "drawings", "text", "sentences", "models", "widgets", "pages", "printing"}, "brings it all together"},
+};
 // clang-format on
 
-std::string_view folder_of(std::string_view path) {
-  const std::size_t begin = std::string_view("core/").size();
-  return path.substr(begin, path.find('/', begin) - begin);
+// Lies directly in the root, and may use all of its folders: gui/main.cpp.
+constexpr std::string_view k_top;
+
+std::string_view folder_of(std::string_view path, std::string_view root) {
+  const std::size_t begin = root.size() + 1;
+  const std::size_t end = path.find('/', begin);
+  return end == std::string_view::npos ? k_top : path.substr(begin, end - begin);
 }
 
-Faults order_faults(const SourceFile& file) {
+Faults order_faults(const SourceFile& file, std::string_view root, const std::vector<Folder>& folders) {
   Faults faults;
-  if (!file.is_in("core")) return faults;
-  const std::string_view own = folder_of(file.path);
-  const auto row = std::ranges::find(k_folders, own, &Folder::name);
-  if (row == k_folders.end()) {
-    faults.push_back(fault(file, 1, fmt::format("core/{} is not in the table of this test", own)));
+  if (!file.is_in(root)) return faults;
+  const std::string_view own = folder_of(file.path, root);
+  if (own == k_top) return faults;
+  const auto row = std::ranges::find(folders, own, &Folder::name);
+  if (row == folders.end()) {
+    faults.push_back(fault(file, 1, fmt::format("{}/{} is not in the table of this test", root, own)));
     return faults;
   }
   for (const Include& include : includes(file.text)) {
-    if (!include.name.starts_with("core/")) continue;
-    const std::string_view other = folder_of(include.name);
+    if (!include.name.starts_with(fmt::format("{}/", root))) continue;
+    const std::string_view other = folder_of(include.name, root);
     if (other != own && std::ranges::find(row->uses, other) == row->uses.end())
-      faults.push_back(fault(file, include.line, fmt::format("core/{} does not use core/{}", own, other)));
+      faults.push_back(fault(file, include.line, fmt::format("{0}/{1} does not use {0}/{2}", root, own, other)));
   }
   return faults;
 }
+
+Faults core_faults(const SourceFile& file) { return order_faults(file, "core", k_core); }
+Faults gui_faults(const SourceFile& file) { return order_faults(file, "gui", k_gui); }
 
 // Folders named in a row that do not stand above it.
 Faults upward_arrows(const std::vector<Folder>& folders) {
@@ -81,19 +101,27 @@ Faults upward_arrows(const std::vector<Folder>& folders) {
   return faults;
 }
 
-TEST(CoreFolders, UseEachOtherAsTheTableHasIt) {
-  const Faults faults = over_all_files(order_faults);
-  EXPECT_THAT(faults, IsEmpty()) << listed(faults);
+TEST(Folders, UseEachOtherAsTheTablesHaveIt) {
+  for (const auto check : {core_faults, gui_faults}) {
+    const Faults faults = over_all_files(check);
+    EXPECT_THAT(faults, IsEmpty()) << listed(faults);
+  }
 }
 
-TEST(CoreFolders, PointDownOnly) { EXPECT_THAT(upward_arrows(k_folders), IsEmpty()); }
+TEST(Folders, PointDownOnly) {
+  for (const auto* folders : {&k_core, &k_gui})
+    EXPECT_THAT(upward_arrows(*folders), IsEmpty());
+}
 
-TEST(CoreFolders, AreCheckedByATestThatSeesAFault) {
-  EXPECT_THAT(order_faults({"core/quantity/a.cpp", "#include <cmath>\n#include \"core/thread/thread.hpp\"\n"}),
+TEST(Folders, AreCheckedByATestThatSeesAFault) {
+  EXPECT_THAT(core_faults({"core/quantity/a.cpp", "#include <cmath>\n#include \"core/thread/thread.hpp\"\n"}),
               ElementsAre("core/quantity/a.cpp:2: core/quantity does not use core/thread"));
-  EXPECT_THAT(order_faults({"core/misc/a.cpp", ""}),
+  EXPECT_THAT(core_faults({"core/misc/a.cpp", ""}),
               ElementsAre("core/misc/a.cpp:1: core/misc is not in the table of this test"));
-  EXPECT_THAT(order_faults({"core/thread/a.cpp", "#include \"core/thread/b.hpp\"\n"}), IsEmpty());
+  EXPECT_THAT(core_faults({"core/thread/a.cpp", "#include \"core/thread/b.hpp\"\n"}), IsEmpty());
+  EXPECT_THAT(gui_faults({"gui/look/a.cpp", "#include \"gui/pages/page.hpp\"\n"}),
+              ElementsAre("gui/look/a.cpp:1: gui/look does not use gui/pages"));
+  EXPECT_THAT(gui_faults({"gui/main.cpp", "#include \"gui/window/main_window.hpp\"\n"}), IsEmpty());
   EXPECT_THAT(upward_arrows({{"a", {"b"}, ""}, {"b", {}, ""}}), ElementsAre("a uses b, which does not lie below it"));
 }
 

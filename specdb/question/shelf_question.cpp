@@ -13,6 +13,7 @@
 #include "core/text/plain_text.hpp"
 #include "specdb/catalogue/surfaces.hpp"
 #include "specdb/question/kept_file.hpp"
+#include "specdb/question/kept_words.hpp"
 #include "specdb/workshop/compounds.hpp"
 #include "specdb/workshop/entries.hpp"
 #include "specdb/workshop/workshop_file.hpp"
@@ -104,25 +105,11 @@ Result<CompoundRecord> with_entry(const Catalogue& catalogue, CompoundRecord com
 
 // "Bottle on the left" is bottle-on-the-left; a second one gets a number.
 std::string slug_for(const std::string& label, const std::vector<CompoundRecord>& there) {
-  std::string slug;
-  for (const char c : text::to_lower(label)) {
-    if (text::is_digit(c) || (c >= 'a' && c <= 'z'))
-      slug += c;
-    else if (!slug.empty() && !slug.ends_with('-'))
-      slug += '-';
-  }
-  while (slug.ends_with('-'))
-    slug.pop_back();
-  if (slug.empty()) slug = "compound";
-  const auto taken = [&](const std::string& one) {
+  return free_name(short_name_of(label, "compound"), [&](const std::string& one) {
     return std::ranges::any_of(there, [&](const CompoundRecord& compound) {
       return compound.slug == one || text::equal_fold(compound.label, one);
     });
-  };
-  std::string own = slug;
-  for (int number = 2; taken(own); ++number)
-    own = fmt::format("{}-{}", slug, number);
-  return own;
+  });
 }
 
 // "batch: B-1 → B-2", for the log.

@@ -11,6 +11,7 @@
 #include "core/text/plain_text.hpp"
 #include "core/tightening/case.hpp"
 #include "core/tightening/upkeep.hpp"
+#include "specdb/question/kept_words.hpp"
 #include "specdb/question/wrench_words.hpp"
 
 namespace clampwright::specdb {
@@ -20,25 +21,8 @@ namespace {
 using std::chrono::year_month_day;
 constexpr const char* k_like = "clampwright wrench add A --range 10..60Nm --step 0.5Nm --turns both";
 constexpr std::size_t k_longest_slug = 40;
-constexpr std::size_t k_longest_text = 500;
 constexpr int k_most_months = 120;
 constexpr int k_most_cycles = 1'000'000;
-
-bool is_none(const std::string& text) { return text::equal_fold(text::plain_spaces(text), "none"); }
-
-// Fields that may be taken away again: what `read` makes of the text, or nothing for "none".
-template<class T, class Reader>
-Result<void> put(std::optional<T>& field, const std::optional<std::string>& text, const char* option, Reader read) {
-  if (!text) return {};
-  if (is_none(*text)) {
-    field.reset();
-    return {};
-  }
-  auto value = read(*text);
-  if (!value) return in_field(value.error(), option);
-  field = std::move(*value);
-  return {};
-}
 
 Result<std::string> turns_of(const std::string& text) {
   if (text::equal_fold(text::plain_spaces(text), "both")) return std::string("both");
@@ -108,17 +92,6 @@ bool same(const std::optional<double>& one, const std::optional<double>& other) 
 
 } // namespace
 
-Result<std::string> kept_text(const std::string& text, const char* option) {
-  std::string kept = text::plain_spaces(text);
-  if (kept.empty())
-    return refuse(Trouble::usage, "missing", fmt::format("the text of {} is empty", option), {},
-                  fmt::format("say it in words, like {} \"sheet 114, J. Holm\"", option), option);
-  if (!text::is_printable(kept) || kept.size() > k_longest_text)
-    return not_understood("not-understood", "one line of text is wanted, without control characters", text,
-                          fmt::format("write it in up to {} letters", k_longest_text), option);
-  return kept;
-}
-
 Result<WrenchRecord> with_words(WrenchRecord record, const WrenchWords& words) {
   if (words.called) {
     auto name = kept_text(*words.called, "--called");
@@ -132,9 +105,7 @@ Result<WrenchRecord> with_words(WrenchRecord record, const WrenchWords& words) {
     if (!turns) return in_field(turns.error(), "--turns");
     record.turns = std::move(*turns);
   }
-  const auto mm = [](const std::string& text) {
-    return quantity::read_length(text).map([](quantity::Length length) { return quantity::in_millimetres(length); });
-  };
+  const auto mm = [](const std::string& text) { return number_in(text, quantity::unit_named("mm")); };
   const auto words_of_class = [](const std::string& text) { return kept_text(text, "--class"); };
   for (const auto& done : {put(record.accuracy_class, words.wrench_class, "--class", words_of_class),
                            put(record.arm_mm, words.arm, "--arm", mm),
@@ -188,6 +159,23 @@ Result<WrenchRecord> new_wrench(const std::string& slug, const WrenchWords& word
     said->calibrated_on = calendar::write_day(*day);
   }
   return said;
+}
+
+WrenchWords words_of(const WrenchRecord& record) {
+  const auto count = [](const std::optional<int>& value) {
+    return value ? MaybeText(fmt::format("{}", *value)) : std::nullopt;
+  };
+  return {.called = record.name,
+          .range = fmt::format("{}..{}{}", record.low, record.high, record.unit),
+          .step = maybe_words(record.step, record.unit),
+          .wrench_class = record.accuracy_class,
+          .accuracy = fmt::format("{}", record.accuracy),
+          .accuracy_basis = record.accuracy_basis,
+          .turns = record.turns,
+          .arm = maybe_words(record.arm_mm, "mm"),
+          .months = count(record.calibration_months),
+          .cycles = count(record.calibration_cycles),
+          .due = record.due_on};
 }
 
 std::vector<std::string> differences(const WrenchRecord& was, const WrenchRecord& is) {

@@ -22,7 +22,7 @@ namespace clampwright::specdb {
 // What differs, field by field: "step: 0.5 -> 1".
 [[nodiscard]] std::vector<std::string> differences(const WrenchRecord& was, const WrenchRecord& is);
 
-// A reason or a note as it may be kept: one line, not empty. `option` names where it came from.
-[[nodiscard]] Result<std::string> kept_text(const std::string& text, const char* option);
+// The words that enter the record again as it is: with_words changes nothing by them. What is not recorded is not said.
+[[nodiscard]] WrenchWords words_of(const WrenchRecord& record);
 
 } // namespace clampwright::specdb

@@ -12,7 +12,9 @@
 #include "core/text/plain_text.hpp"
 #include "core/tightening/upkeep.hpp"
 #include "specdb/catalogue/catalogue.hpp"
+#include "specdb/question/kept_changes.hpp"
 #include "specdb/question/kept_file.hpp"
+#include "specdb/question/kept_words.hpp"
 #include "specdb/question/wrench_record.hpp"
 #include "specdb/question/wrench_words.hpp"
 #include "specdb/sql/query.hpp"
@@ -42,14 +44,6 @@ Result<void> check_names(const std::vector<WrenchRecord>& others, const WrenchRe
       if (text::equal_fold(other.slug, name) || text::equal_fold(other.name, name)) return name_taken(name, other);
   }
   return {};
-}
-
-Result<std::string> reason_of(const std::optional<std::string>& because, const char* command) {
-  if (!because)
-    return refuse(Trouble::usage, "missing", "the reason is missing", {},
-                  fmt::format("say why: clampwright wrench {} --because \"new calibration sheet\"", command),
-                  "--because");
-  return kept_text(*because, "--because");
 }
 
 // Lets `work` change the wrench of that name, and answers with it as it then stands.
@@ -140,7 +134,7 @@ Result<KeptWrench> add_to_register(const std::filesystem::path& file, const std:
 Result<KeptWrench> revise_in_register(const std::filesystem::path& file, std::string_view name,
                                       const WrenchWords& words, const std::optional<std::string>& because,
                                       year_month_day today) {
-  const auto why = reason_of(because, "revise A --step 1Nm");
+  const auto why = kept_reason(because, "clampwright wrench revise A --step 1Nm --because \"new calibration sheet\"");
   if (!why) return Refusal(why.error());
   return changed(
       file, name, [&](SQLite::Database& database, const WrenchRecord& was, KeptWrench& kept) -> Result<void> {
@@ -165,7 +159,7 @@ Result<KeptWrench> revise_in_register(const std::filesystem::path& file, std::st
 Result<KeptWrench> retire_in_register(const std::filesystem::path& file, std::string_view name,
                                       const std::optional<std::string>& because, const std::optional<std::string>& on,
                                       year_month_day today) {
-  const auto why = reason_of(because, "retire A");
+  const auto why = kept_reason(because, "clampwright wrench retire A --because \"new calibration sheet\"");
   if (!why) return Refusal(why.error());
   const auto day = on ? read_past_day(*on, today) : Result<year_month_day>(today);
   if (!day) return in_field(day.error(), "--on");

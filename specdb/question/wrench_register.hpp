@@ -18,19 +18,19 @@ namespace clampwright::specdb {
 
 // What is said of a wrench, in words. With `revise`, "none" takes step, class, arm, months, cycles or due away.
 struct WrenchWords {
-  std::optional<std::string> called;
-  std::optional<std::string> range;
-  std::optional<std::string> step;
-  std::optional<std::string> wrench_class;
-  std::optional<std::string> accuracy;
-  std::optional<std::string> accuracy_basis;
-  std::optional<std::string> turns;
-  std::optional<std::string> arm;
-  std::optional<std::string> months;
-  std::optional<std::string> cycles;
-  std::optional<std::string> due;
-  std::optional<std::string> calibrated; // for `add`; later calibrations are logged
-  bool in_use = false;                   // for `revise`: no longer retired
+  std::optional<std::string> called = {};
+  std::optional<std::string> range = {};
+  std::optional<std::string> step = {};
+  std::optional<std::string> wrench_class = {};
+  std::optional<std::string> accuracy = {};
+  std::optional<std::string> accuracy_basis = {};
+  std::optional<std::string> turns = {};
+  std::optional<std::string> arm = {};
+  std::optional<std::string> months = {};
+  std::optional<std::string> cycles = {};
+  std::optional<std::string> due = {};
+  std::optional<std::string> calibrated = {}; // for `add`; later calibrations are logged
+  bool in_use = false;                        // for `revise`: no longer retired
 };
 
 // One thing that happened to it.

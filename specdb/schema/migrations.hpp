@@ -11,5 +11,6 @@ extern const char* const k_version_1;
 extern const char* const k_version_2;
 extern const char* const k_version_3;
 extern const char* const k_version_4;
+extern const char* const k_version_5;
 
 } // namespace clampwright::specdb

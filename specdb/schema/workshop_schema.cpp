@@ -13,7 +13,7 @@ namespace clampwright::specdb {
 namespace {
 
 // The SQL at place n leads from version n to n + 1; version 0 is an empty file.
-const std::array k_migrations{k_version_1, k_version_2, k_version_3, k_version_4};
+const std::array k_migrations{k_version_1, k_version_2, k_version_3, k_version_4, k_version_5};
 static_assert(k_migrations.size() == k_workshop_version);
 
 } // namespace

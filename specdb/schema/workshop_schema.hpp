@@ -13,7 +13,7 @@ namespace clampwright::specdb {
 inline constexpr std::int32_t k_workshop_application_id = 0x436C7077;
 
 // The newest schema this program writes and reads. Migrations are numbered from here on.
-inline constexpr int k_workshop_version = 4;
+inline constexpr int k_workshop_version = 5;
 
 // Leads the tables of version `from` (0: an empty database) to the newest version, in the transaction that is open.
 // Precondition: 0 <= from <= k_workshop_version.

@@ -44,6 +44,11 @@ std::optional<double> Query::maybe_real(int column) const {
   return real(column);
 }
 
+std::optional<long long> Query::maybe_integer(int column) const {
+  if (is_null(column)) return std::nullopt;
+  return integer(column);
+}
+
 std::optional<int> Query::maybe_whole(int column) const {
   if (is_null(column)) return std::nullopt;
   const long long value = integer(column);

@@ -33,6 +33,7 @@ class Query {
   [[nodiscard]] long long integer(int column) const;
   [[nodiscard]] std::optional<std::string> maybe_text(int column) const;
   [[nodiscard]] std::optional<double> maybe_real(int column) const;
+  [[nodiscard]] std::optional<long long> maybe_integer(int column) const;
   [[nodiscard]] std::optional<int> maybe_whole(int column) const;
   [[nodiscard]] bool is_null(int column) const { return statement_.getColumn(column).isNull(); }
   [[nodiscard]] bool is_integer(int column) const { return statement_.getColumn(column).isInteger(); }

@@ -194,6 +194,10 @@ bool has_unfinished_business(const fs::path& file) {
   return std::ranges::any_of(k_beside, [&](const char* suffix) { return is_in_use(beside(file, suffix)); });
 }
 
+bool can_be_written(const fs::path& file) {
+  return ::access(file.c_str(), W_OK) == 0 && ::access(file.parent_path().c_str(), W_OK) == 0;
+}
+
 long long application_id(const SQLite::Database& database) { return pragma(database, "PRAGMA application_id"); }
 long long workshop_version(const SQLite::Database& database) { return pragma(database, "PRAGMA user_version"); }
 
@@ -223,7 +227,7 @@ SQLite::Database as_it_stands(const fs::path& file) {
 // file and log are read from a copy.
 ReadingConnection connect_for_reading(const fs::path& file) {
   const bool has_log = is_in_use(beside(file, "-wal"));
-  const bool can_write = ::access(file.c_str(), W_OK) == 0 && ::access(file.parent_path().c_str(), W_OK) == 0;
+  const bool can_write = can_be_written(file);
   if (is_in_use(beside(file, "-journal"))) {
     if (auto database = connect_beside_journal(file)) return {std::move(database), {}};
     return {while_at_rest(file, [&] { return private_copy(file); }),

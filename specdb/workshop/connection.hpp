@@ -26,6 +26,9 @@ void configure(SQLite::Database& database);
 // A log or journal with something in it lies beside the file: what is in the file is not all, or too much.
 [[nodiscard]] bool has_unfinished_business(const std::filesystem::path& file);
 
+// The file and the folder it lies in can be written: there is room beside it for what SQLite keeps there.
+[[nodiscard]] bool can_be_written(const std::filesystem::path& file);
+
 struct ReadingConnection {
   std::unique_ptr<SQLite::Database> database;
   std::string note; // what a person should know about it; empty as a rule

@@ -20,4 +20,14 @@ namespace clampwright::specdb {
   return events;
 }
 
+// The same of the record of a machine or joint: on_date, kind, words and because.
+[[nodiscard]] inline std::vector<EventRecord> record_events_of(const SQLite::Database& database, const char* sql,
+                                                               long long id) {
+  Query row(database, sql, id);
+  std::vector<EventRecord> events;
+  while (row.next())
+    events.push_back({.on_date = row.text(0), .kind = row.text(1), .words = row.text(2), .because = row.maybe_text(3)});
+  return events;
+}
+
 } // namespace clampwright::specdb

@@ -7,6 +7,8 @@
 
 #include "core/text/plain_text.hpp"
 #include "specdb/sql/query.hpp"
+#include "specdb/workshop/events.hpp"
+#include "specdb/workshop/machines.hpp"
 #include "specdb/workshop/search.hpp"
 #include "specdb/workshop/stored_unit.hpp"
 
@@ -56,6 +58,11 @@ FigureRecord figure_from(const SQLite::Database& database, const Query& row) {
   figure.revised_because = row.maybe_text(19);
   figure.source_slug = row.text(20);
   figure.source = row.source(21);
+  figure.entered_on = row.maybe_text(25);
+  figure.supersedes = row.maybe_integer(26);
+  figure.superseded_by = row.maybe_integer(27);
+  figure.superseded_on = row.maybe_text(28);
+  figure.superseded_because = row.maybe_text(29);
   figure.passes = passes_of(database, figure.id);
   figure.recheck = rechecks_of(database, figure.id);
   return figure;
@@ -66,14 +73,15 @@ void read_figures(const SQLite::Database& database, long long joint, JointRecord
   Query row(database,
             "SELECT f.id, f.printed, f.value, f.unit, f.tolerance, f.low, f.high, f.method, f.angle_deg, f.reading, "
             "f.surfaces, f.friction, f.condition, f.temperature, f.sequence, f.running_torque_rule, f.reuse_rule, "
-            "f.reuse, f.status, f.revised_because, s.slug, s.title, s.edition, f.place, s.known, n.id IS NOT NULL "
+            "f.reuse, f.status, f.revised_because, s.slug, s.title, s.edition, f.place, s.known, f.entered_on, "
+            "f.supersedes, n.id, n.entered_on, n.revised_because "
             "FROM figure f JOIN source s ON s.id = f.source_id LEFT JOIN figure n ON n.supersedes = f.id "
             "WHERE f.joint_id = ? ORDER BY n.id IS NOT NULL, CASE WHEN n.id IS NULL THEN f.id ELSE -f.id END",
             joint);
   bool first = true;
   while (row.next()) {
     FigureRecord figure = figure_from(database, row);
-    if (row.integer(25) == 1)
+    if (figure.superseded_by)
       into.superseded.push_back(std::move(figure));
     else if (first)
       into.figure = std::move(figure), first = false;
@@ -95,15 +103,6 @@ void read_neighbours(const SQLite::Database& database, long long joint, JointRec
     into.neighbours.push_back({row.text(0), row.maybe_real(1), row.maybe_real(2)});
 }
 
-MachineRecord machine_from(const Query& row, int first) {
-  const auto at = [&](int offset) { return first + offset; };
-  return {row.text(at(0)),        row.text(at(1)),        row.text(at(2)),        row.maybe_text(at(3)),
-          row.maybe_text(at(4)),  row.maybe_text(at(5)),  row.maybe_text(at(6)),  row.maybe_real(at(7)),
-          row.maybe_real(at(8)),  row.maybe_real(at(9)),  row.maybe_real(at(10)), row.maybe_text(at(11)),
-          row.maybe_real(at(12)), row.maybe_real(at(13)), row.maybe_real(at(14)), row.maybe_real(at(15)),
-          row.maybe_text(at(16)), row.maybe_text(at(17))};
-}
-
 Refusal no_joint(std::string_view words, std::string code, std::string message, const std::vector<Hit>& hits) {
   std::string hint = "`clampwright find WORDS` searches; write the name that it shows, like pump/clutch-hub";
   if (!hits.empty()) {
@@ -118,66 +117,65 @@ Refusal no_joint(std::string_view words, std::string code, std::string message, 
 
 } // namespace
 
+std::optional<JointRecord> joint_of_slug(const SQLite::Database& database, std::string_view slug) {
+  Query row(database,
+            "SELECT j.id, j.slug, a.name, j.name, j.kind, j.quantity, j.thread, j.class, j.nut_class, j.turned, "
+            "j.head, j.washer, j.face_outer, j.face_inner, j.seat, j.seat_material, j.soft_material, j.mating_part, "
+            "j.mating_material, j.engagement, j.running_torque, j.drive, j.on_crank, j.shaft_turn, j.driver, "
+            "j.seen_from, j.holding, j.words, j.taper, j.bolt_length, j.grip, j.hole_depth, j.duty, j.pattern, "
+            "j.must_clamp, j.must_clamp_because, m.slug "
+            "FROM joint j JOIN assembly a ON a.id = j.assembly_id JOIN machine m ON m.id = a.machine_id "
+            "WHERE j.slug = lower(?)",
+            slug);
+  if (!row.next()) return std::nullopt;
+  JointRecord joint;
+  joint.slug = row.text(1);
+  joint.assembly = row.text(2);
+  joint.name = row.text(3);
+  joint.kind = row.text(4);
+  joint.quantity = static_cast<int>(row.integer(5));
+  joint.thread = row.text(6);
+  joint.strength_class = row.text(7);
+  joint.nut_class = row.maybe_text(8);
+  joint.turned = row.text(9);
+  joint.head = row.maybe_text(10);
+  joint.washer = row.maybe_text(11);
+  joint.face_outer = row.maybe_text(12);
+  joint.face_inner = row.maybe_text(13);
+  joint.seat = row.maybe_text(14);
+  joint.seat_material = row.maybe_text(15);
+  joint.soft_material = row.maybe_text(16);
+  joint.mating_part = row.maybe_text(17);
+  joint.mating_material = row.maybe_text(18);
+  joint.engagement = row.maybe_text(19);
+  joint.running_torque = row.maybe_text(20);
+  joint.drive = row.maybe_text(21);
+  joint.on_crank = row.integer(22) == 1;
+  joint.shaft_turn = row.maybe_text(23);
+  joint.driver = row.maybe_text(24);
+  joint.seen_from = row.text(25);
+  joint.holding = row.maybe_text(26);
+  joint.words = row.text(27);
+  joint.taper = row.maybe_text(28);
+  joint.bolt_length = row.maybe_text(29);
+  joint.grip = row.maybe_text(30);
+  joint.hole_depth = row.maybe_text(31);
+  joint.duty = row.maybe_text(32);
+  joint.pattern = row.maybe_text(33);
+  joint.must_clamp = row.maybe_text(34);
+  joint.must_clamp_because = row.maybe_text(35);
+  joint.machine = *machine_of_slug(database, row.text(36));
+  const long long id = row.integer(0);
+  read_locks(database, id, joint);
+  read_neighbours(database, id, joint);
+  read_figures(database, id, joint);
+  joint.events = record_events_of(
+      database, "SELECT on_date, kind, words, because FROM record_event WHERE joint_id = ? ORDER BY id", id);
+  return joint;
+}
+
 std::optional<JointRecord> joint_of_slug(const Workshop& workshop, std::string_view slug) {
-  return translated([&]() -> std::optional<JointRecord> {
-    const SQLite::Database& database = workshop.connection();
-    Query row(database,
-              "SELECT j.id, j.slug, a.name, j.name, j.kind, j.quantity, j.thread, j.class, j.nut_class, j.turned, "
-              "j.head, j.washer, j.face_outer, j.face_inner, j.seat, j.seat_material, j.soft_material, j.mating_part, "
-              "j.mating_material, j.engagement, j.running_torque, j.drive, j.on_crank, j.shaft_turn, j.driver, "
-              "j.seen_from, j.holding, j.words, j.taper, j.bolt_length, j.grip, j.hole_depth, j.duty, j.pattern, "
-              "j.must_clamp, j.must_clamp_because, m.slug, m.name, "
-              "m.kind, m.serial_from, m.serial_to, m.crank_turn, "
-              "m.crank_seen_from, m.stroke_mm, m.rod_mm, m.port_below_top_mm, m.plug_reach_mm, m.regulated_by, "
-              "m.crown_depth_mm, m.stop_length_mm, m.stop_tip_mm, "
-              "m.stop_tip_limit_MPa, m.plug_thread, m.head_material "
-              "FROM joint j JOIN assembly a ON a.id = j.assembly_id JOIN machine m ON m.id = a.machine_id "
-              "WHERE j.slug = lower(?)",
-              slug);
-    if (!row.next()) return std::nullopt;
-    JointRecord joint;
-    joint.slug = row.text(1);
-    joint.assembly = row.text(2);
-    joint.name = row.text(3);
-    joint.kind = row.text(4);
-    joint.quantity = static_cast<int>(row.integer(5));
-    joint.thread = row.text(6);
-    joint.strength_class = row.text(7);
-    joint.nut_class = row.maybe_text(8);
-    joint.turned = row.text(9);
-    joint.head = row.maybe_text(10);
-    joint.washer = row.maybe_text(11);
-    joint.face_outer = row.maybe_text(12);
-    joint.face_inner = row.maybe_text(13);
-    joint.seat = row.maybe_text(14);
-    joint.seat_material = row.maybe_text(15);
-    joint.soft_material = row.maybe_text(16);
-    joint.mating_part = row.maybe_text(17);
-    joint.mating_material = row.maybe_text(18);
-    joint.engagement = row.maybe_text(19);
-    joint.running_torque = row.maybe_text(20);
-    joint.drive = row.maybe_text(21);
-    joint.on_crank = row.integer(22) == 1;
-    joint.shaft_turn = row.maybe_text(23);
-    joint.driver = row.maybe_text(24);
-    joint.seen_from = row.text(25);
-    joint.holding = row.maybe_text(26);
-    joint.words = row.text(27);
-    joint.taper = row.maybe_text(28);
-    joint.bolt_length = row.maybe_text(29);
-    joint.grip = row.maybe_text(30);
-    joint.hole_depth = row.maybe_text(31);
-    joint.duty = row.maybe_text(32);
-    joint.pattern = row.maybe_text(33);
-    joint.must_clamp = row.maybe_text(34);
-    joint.must_clamp_because = row.maybe_text(35);
-    joint.machine = machine_from(row, 36);
-    const long long id = row.integer(0);
-    read_locks(database, id, joint);
-    read_neighbours(database, id, joint);
-    read_figures(database, id, joint);
-    return joint;
-  });
+  return translated([&] { return joint_of_slug(workshop.connection(), slug); });
 }
 
 std::vector<std::string> joint_slugs(const Workshop& workshop) {

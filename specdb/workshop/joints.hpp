@@ -10,10 +10,18 @@
 #include "specdb/workshop/records.hpp"
 #include "specdb/workshop/workshop_file.hpp"
 
+namespace SQLite {
+class Database;
+}
+
 namespace clampwright::specdb {
 
-// The joint of that slug ("pump/clutch-hub"), in any case; nothing if there is none.
+// The joint of that slug ("pump/clutch-hub"), in any case, with what happened to its record and that of its
+// machine; nothing if there is none.
 [[nodiscard]] std::optional<JointRecord> joint_of_slug(const Workshop& workshop, std::string_view slug);
+
+// The same inside a change: what is read is what the change finds. Without translation of errors.
+[[nodiscard]] std::optional<JointRecord> joint_of_slug(const SQLite::Database& database, std::string_view slug);
 
 // The slugs of all joints, in the order in which they were entered.
 [[nodiscard]] std::vector<std::string> joint_slugs(const Workshop& workshop);

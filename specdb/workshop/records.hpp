@@ -14,6 +14,15 @@ namespace clampwright::specdb {
 
 using MaybeText = std::optional<std::string>;
 
+// What happened to a thing that is kept: a wrench, a compound, the record of a machine or joint.
+struct EventRecord {
+  std::string on_date = {}; // 2026-12-31
+  std::string kind = {};    // calibrated, used, drop, overload, revised, retired, note; entered, revised of a record
+  std::string words = {};
+  std::optional<int> cycles = {}; // pulls, of `used` only
+  MaybeText because = {};         // of a machine's or joint's revision
+};
+
 struct MachineRecord {
   std::string slug = {};
   std::string name = {};
@@ -34,7 +43,8 @@ struct MachineRecord {
   std::optional<double> stop_tip_mm = {};        // diameter of its flat tip
   std::optional<double> stop_tip_limit_MPa = {}; // the pressure that the owner allows on the crown
   MaybeText plug_thread = {};
-  MaybeText head_material = {}; // that the plug screws into
+  MaybeText head_material = {};         // that the plug screws into
+  std::vector<EventRecord> events = {}; // in the order in which they were entered
 };
 
 // A document from which figures are taken.
@@ -90,6 +100,12 @@ struct FigureRecord {
   Source source = {};           // `where` is the page; the rest comes from the source of that slug
   std::string status = "maker"; // maker, general-table, shop, derived, none
   MaybeText revised_because = {};
+  MaybeText entered_on = {};                // 2026-12-31; empty where nobody kept it
+  std::optional<long long> supersedes = {}; // the figure whose place it took
+  // Where another has taken its place: which, when and why.
+  std::optional<long long> superseded_by = {};
+  MaybeText superseded_on = {};
+  MaybeText superseded_because = {};
 };
 
 // A place on a machine that is tightened.
@@ -135,14 +151,7 @@ struct JointRecord {
   FigureRecord figure = {};                  // the one in force that was entered first
   std::vector<FigureRecord> beside = {};     // others in force
   std::vector<FigureRecord> superseded = {}; // newest first
-};
-
-// What happened to a thing that is kept: a wrench, a compound.
-struct EventRecord {
-  std::string on_date = {}; // 2026-12-31
-  std::string kind = {};    // calibrated, used, drop, overload, revised, retired, note
-  std::string words = {};
-  std::optional<int> cycles = {}; // pulls, of `used` only
+  std::vector<EventRecord> events = {};      // in the order in which they were entered
 };
 
 struct WrenchRecord {

@@ -70,6 +70,34 @@ TEST(Migration, OfEveryVersionEndsInTheTablesOfANewFile) {
   }
 }
 
+TEST(Migration, KeepsTheDataOfVersion4) {
+  const test::Scratch scratch;
+  make_version(4, scratch / "w");
+  ASSERT_TRUE(Workshop::change(scratch / "w", [](SQLite::Database&) -> Result<void> { return {}; }));
+  const auto workshop = Workshop::open(scratch / "w");
+  ASSERT_TRUE(workshop.has_value());
+  EXPECT_THAT(joint_slugs(*workshop), testing::SizeIs(8));
+  const auto pivot = joint_of_slug(*workshop, "winch/brake-pivot");
+  ASSERT_TRUE(pivot.has_value());
+  EXPECT_EQ(pivot->must_clamp, "4 kN");
+  EXPECT_TRUE(pivot->events.empty()); // nobody kept them
+  EXPECT_EQ(pivot->figure.entered_on, std::nullopt);
+  const auto nuts = joint_of_slug(*workshop, "pump/head-nuts");
+  ASSERT_TRUE(nuts && nuts->superseded.size() == 1);
+  EXPECT_EQ(nuts->machine.stop_length_mm, 23.0);
+  EXPECT_TRUE(nuts->machine.events.empty());
+  EXPECT_EQ(nuts->superseded.front().superseded_because, "the second print raised it for the new gasket");
+  EXPECT_EQ(nuts->superseded.front().superseded_on, std::nullopt);
+  const auto wrench = find_wrench(*workshop, "A");
+  ASSERT_TRUE(wrench && wrench->events.size() == 2);
+  EXPECT_EQ(wrench->events.front().cycles, 40);
+  EXPECT_EQ(wrench->events.back().words, "step: 0.5 -> 1; because: new scale");
+  const auto shelf = all_compounds(*workshop);
+  ASSERT_EQ(shelf.size(), 1U);
+  EXPECT_EQ(shelf.front().retired_because, "gone thick");
+  EXPECT_EQ(shelf.front().events.size(), 1U);
+}
+
 TEST(Migration, KeepsTheDataOfVersion3) {
   const test::Scratch scratch;
   make_version(3, scratch / "w");

@@ -133,6 +133,26 @@ constexpr Rule k_kept[] = {
     {"a use without its pulls",           "UPDATE kept_event SET kind = 'used'",                "UPDATE kept_event SET kind = 'used', cycles = 4"},
     {"pulls of a drop",                   "UPDATE kept_event SET cycles = 4",                   "UPDATE kept_event SET kind = 'overload'"},
 };
+
+constexpr Rule k_record[] = {
+    {"a figure entered on no day",        "UPDATE figure SET entered_on = '26.11.2026'",        "UPDATE figure SET entered_on = '2026-11-26'"},
+    {"an event of no record",             "INSERT INTO record_event (on_date, kind, words) VALUES ('2026-03-01', 'entered', '')",
+                                          "INSERT INTO record_event (joint_id, on_date, kind, words) VALUES (1, '2026-03-01', 'entered', '')"},
+    {"an event of two records",           "INSERT INTO record_event (machine_id, joint_id, on_date, kind, words) VALUES (1, 1, '2026-03-01', 'entered', '')",
+                                          "INSERT INTO record_event (machine_id, on_date, kind, words) VALUES (1, '2026-03-01', 'entered', '')"},
+    {"an event of a machine that is not there", "INSERT INTO record_event (machine_id, on_date, kind, words) VALUES (9, '2026-03-01', 'entered', '')",
+                                          "INSERT INTO record_event (machine_id, on_date, kind, words) VALUES (2, '2026-03-01', 'entered', '')"},
+    {"an event of a joint that is not there", "INSERT INTO record_event (joint_id, on_date, kind, words) VALUES (9, '2026-03-01', 'entered', '')",
+                                          "INSERT INTO record_event (joint_id, on_date, kind, words) VALUES (1, '2026-03-01', 'entered', 'x')"},
+    {"a revision on no day",              "INSERT INTO record_event (joint_id, on_date, kind, words, because) VALUES (1, 'May', 'revised', 'x', 'y')",
+                                          "INSERT INTO record_event (joint_id, on_date, kind, words, because) VALUES (1, '2026-05-01', 'revised', 'x', 'y')"},
+    {"a revision without a reason",       "INSERT INTO record_event (joint_id, on_date, kind, words) VALUES (1, '2026-05-01', 'revised', 'x')",
+                                          "INSERT INTO record_event (joint_id, on_date, kind, words, because) VALUES (1, '2026-05-01', 'revised', '', 'y')"},
+    {"a reason for being entered",        "INSERT INTO record_event (joint_id, on_date, kind, words, because) VALUES (1, '2026-05-01', 'entered', '', 'y')",
+                                          "INSERT INTO record_event (joint_id, on_date, kind, words, because) VALUES (1, '2026-05-01', 'revised', '', 'z')"},
+    {"what happened, changed",            "UPDATE record_event SET words = 'nothing'",          "UPDATE joint SET words = 'nothing'"},
+    {"what happened, taken away",         "DELETE FROM record_event",                           "DELETE FROM kept_event"},
+};
 // clang-format on
 
 // A sound workshop: machines 1 and 2, joint 1 with a lock and a neighbour, its figure 1 with a pass and a recheck, 2 in
@@ -158,6 +178,7 @@ void fill(SQLite::Database& database) {
   for (const char* slug : {"A", "B"})
     add_wrench(database, {.slug = slug, .name = slug, .low = 10, .high = 60, .step = 1.0, .accuracy_basis = "x"});
   add_wrench_event(database, "A", {"2026-03-01", "drop", "off the bench", {}});
+  add_joint_event(database, "m/j", {.on_date = "2026-03-01", .kind = "entered"});
   add_compound(database, {.slug = "c", .label = "a bottle", .grade = "compound-medium"});
 }
 
@@ -191,6 +212,8 @@ void with_every_rule(Check check) {
     for (const Rule& rule : k_wrench)
       check(database, rule);
     for (const Rule& rule : k_kept)
+      check(database, rule);
+    for (const Rule& rule : k_record)
       check(database, rule);
   });
 }

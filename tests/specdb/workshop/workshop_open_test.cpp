@@ -34,7 +34,7 @@ void make_foreign(const fs::path& path) {
 void make_newer(const fs::path& path) {
   ASSERT_TRUE(make_demo_workshop(path, test::k_demo_day).has_value());
   SQLite::Database database(path.string(), SQLite::OPEN_READWRITE);
-  database.exec("PRAGMA journal_mode = DELETE; PRAGMA user_version = 5");
+  database.exec("PRAGMA journal_mode = DELETE; PRAGMA user_version = 7");
 }
 
 void make_truncated(const fs::path& path) {
@@ -66,7 +66,7 @@ constexpr Row k_files[] = {
     {"empty",     make_empty,     Trouble::not_understood, "damaged",    "is empty"},
     {"text",      make_text,      Trouble::wrong_file,     "wrong-file", "that is not a workshop file"},
     {"foreign",   make_foreign,   Trouble::wrong_file,     "wrong-file", "not a workshop file of this program"},
-    {"newer",     make_newer,     Trouble::wrong_file,     "newer-file", "version 5, this program reads up to 4"},
+    {"newer",     make_newer,     Trouble::wrong_file,     "newer-file", "version 7, this program reads up to 5"},
     {"truncated", make_truncated, Trouble::not_understood, "damaged",    "is damaged"},
 };
 // clang-format on

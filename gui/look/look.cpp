@@ -93,6 +93,7 @@ QScrollArea > QWidget > QWidget { background: @page-ground; }
 QLabel[kind="understood"] { color: @quiet; font-size: @smallpx; }
 QLabel[kind="refusal"] { color: @refusal; font-size: @smallpx; font-weight: bold; }
 QLabel[kind="heading"] { font-size: @headingpx; font-weight: bold; }
+QLabel[kind="part"] { font-weight: bold; }
 QLabel[kind="banner"] { background: @banner-ground; color: @banner; font-weight: bold; padding: @halfpx @gappx; }
 QMenuBar { background: @page-ground; color: @page; }
 QMenuBar::item { padding: @halfpx @gappx; background: transparent; min-height: @targetpx; }

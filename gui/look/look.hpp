@@ -42,7 +42,8 @@ struct Look {
 // Puts the look in force for every widget there is and will be.
 void put_on(QApplication& application, const Look& look);
 
-// What a label is for, by which the style sheet knows it: "heading", "understood", "refusal", "banner", "sentence".
+// What a label is for, by which the style sheet knows it: "heading", "part", "understood", "refusal", "banner",
+// "sentence".
 void set_kind(QWidget& label, const char* kind);
 
 // The style sheet alone, for tests.

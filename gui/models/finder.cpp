@@ -102,6 +102,10 @@ std::vector<FoundLine> page_lines() {
                      QCoreApplication::translate("Sentences", sentence.name),
                      from_utf8(sentence.command),
                      {Target::To::sentence, sentence.id}});
+  lines.push_back({tr("Records"), tr("Machines and joints"), tr("enter, revise"), {Target::To::records, "machines"}});
+  lines.push_back({tr("Records"), tr("Torque wrenches"), tr("enter, revise"), {Target::To::records, "wrenches"}});
+  lines.push_back(
+      {tr("Records"), tr("Documents"), tr("from which figures are taken"), {Target::To::records, "documents"}});
   lines.push_back({tr("Help"), tr("Cautions, keys, versions and licences"), {}, {Target::To::about}});
   return lines;
 }

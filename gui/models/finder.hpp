@@ -17,6 +17,10 @@ namespace clampwright::desk {
 // In the words of a table's target: what its rows must have.
 inline constexpr const char* k_table_words = "words";
 
+// In the words of a record's target: what it belongs to, and which it is; without that a new one.
+inline constexpr const char* k_record_of = "of";
+inline constexpr const char* k_record_key = "key";
+
 // Where a line of the list leads.
 struct Target {
   enum class To {
@@ -25,7 +29,8 @@ struct Target {
     all_machines, // back from a machine's joints
     sentence,     // key: id, with words filled in
     table,        // key: name of a reference table; k_table_words
-    records,      // key: "machines", "joints", "wrenches"
+    records,      // key: "machines", "wrenches", "documents", or the machine whose joints are kept
+    record,       // key: the form; k_record_of and k_record_key: what it is about
     about,        // cautions, keys, versions and licences
   };
   To to = To::about;

@@ -1,69 +1,78 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/models/workshop_opener.hpp"
 
-#include <exception>
-
-#include <QFutureWatcher>
-#include <QtConcurrentRun>
+#include <QTimer>
 
 #include "gui/look/utf8.hpp"
+#include "gui/models/away.hpp"
 #include "specdb/demo/demo_workshop.hpp"
 
 namespace clampwright::desk {
 
 namespace {
 
-using Opened = std::shared_ptr<const specdb::Workshop>;
+// Four times a second: a change is seen within a second, also where reading it takes half of that.
+constexpr int k_look_ms = 250;
 
-struct Outcome {
-  Opened workshop;
-  Problem problem;
+struct Opened {
+  std::shared_ptr<const specdb::Workshop> workshop;
+  std::shared_ptr<specdb::WorkshopWatch> watch;
 };
-
-Outcome read(const std::filesystem::path& path, const std::function<Result<void>()>& first) {
-  try {
-    if (first)
-      if (const auto done = first(); !done) return {nullptr, done.error()};
-    auto workshop = specdb::Workshop::open(path);
-    if (!workshop) return {nullptr, workshop.error()};
-    return {std::make_shared<const specdb::Workshop>(std::move(*workshop)), {}};
-  } catch (const std::exception& error) {
-    return {nullptr, refuse(Trouble::internal, "internal", error.what(), {}, {}).value()};
-  }
-}
 
 } // namespace
 
-WorkshopOpener::WorkshopOpener(Bench& bench, QObject* parent) : QObject(parent), bench_(bench) {}
+WorkshopOpener::WorkshopOpener(Bench& bench, QObject* parent)
+    : QObject(parent), bench_(bench), timer_(new QTimer(this)) {
+  timer_->setInterval(k_look_ms);
+  connect(timer_, &QTimer::timeout, this, &WorkshopOpener::look);
+}
 
-void WorkshopOpener::open(const std::filesystem::path& path) { start(path, {}); }
+WorkshopOpener::~WorkshopOpener() = default;
+
+void WorkshopOpener::open(const std::filesystem::path& path) { start(path, {}, false); }
 
 void WorkshopOpener::make_demo(const std::filesystem::path& path) {
-  start(path, [path, today = bench_.place().today] { return specdb::make_demo_workshop(path, today); });
+  start(
+      path, [path, today = bench_.place().today] { return specdb::make_demo_workshop(path, today); }, false);
 }
 
 void WorkshopOpener::read_again() {
-  if (!bench_.workshop_path().empty()) open(bench_.workshop_path());
+  if (!bench_.workshop_path().empty()) start(bench_.workshop_path(), {}, true);
 }
 
-void WorkshopOpener::start(const std::filesystem::path& path, const Work& first) {
+void WorkshopOpener::look() {
+  if (!busy_ && watch_ && watch_->look() != specdb::WorkshopChange::none) read_again();
+}
+
+void WorkshopOpener::start(const std::filesystem::path& path, const Work& first, bool again) {
   const int number = ++latest_;
   busy_ = true;
-  auto* watcher = new QFutureWatcher<Outcome>(this);
-  connect(watcher, &QFutureWatcher<Outcome>::finished, this, [this, watcher, number, path] {
-    watcher->deleteLater();
+  const auto read = [path, first, watch = again ? watch_ : nullptr]() -> Result<Opened> {
+    if (first)
+      if (const auto done = first(); !done) return Refusal(done.error());
+    // Before the file is read: what changes in between is then seen.
+    Opened opened{nullptr, watch ? watch : std::make_shared<specdb::WorkshopWatch>(path)};
+    auto workshop = specdb::Workshop::open(path);
+    if (!workshop) return Refusal(workshop.error());
+    opened.workshop = std::make_shared<const specdb::Workshop>(std::move(*workshop));
+    return opened;
+  };
+  away<Opened>(this, read, [this, number, path, again](Result<Opened> result) {
     if (number != latest_) return;
     busy_ = false;
-    const Outcome outcome = watcher->result();
-    if (!outcome.workshop) {
-      emit refused(outcome.problem);
+    if (!result) {
+      if (again)
+        emit lost(result.error());
+      else
+        emit refused(result.error());
       return;
     }
+    watch_ = result->watch;
+    timer_->start();
     bench_.memory().keep(Kept::workshop, from_utf8(path.string()));
-    bench_.show_workshop(outcome.workshop, path);
+    bench_.show_workshop(result->workshop, path);
     emit opened();
   });
-  watcher->setFuture(QtConcurrent::run([path, first] { return read(path, first); }));
 }
 
 } // namespace clampwright::desk

@@ -1,16 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // Opens workshop files away from the window's thread: a file on a slow disk or held by another program must not make
-// the window stand still.
+// the window stand still. Looks several times a second whether somebody else changed the open one.
 #pragma once
 
 #include <filesystem>
 #include <functional>
+#include <memory>
 
 #include <QObject>
 
 #include "core/problem/problem.hpp"
 #include "gui/models/bench.hpp"
+#include "specdb/workshop/workshop_watch.hpp"
+
+class QTimer;
 
 namespace clampwright::desk {
 
@@ -19,23 +23,30 @@ class WorkshopOpener : public QObject {
 
  public:
   explicit WorkshopOpener(Bench& bench, QObject* parent = nullptr);
+  ~WorkshopOpener() override;
 
   // Reads the file and shows it on the bench. A second call while one is under way takes its place.
   void open(const std::filesystem::path& path);
   // Makes a demo workshop there, then opens it.
   void make_demo(const std::filesystem::path& path);
-  // Reads the open file again.
+  // Reads the open file again; where that fails, what was read before stays on the bench.
   void read_again();
   [[nodiscard]] bool is_busy() const { return busy_; }
 
  signals:
   void opened();
+  // A file that was asked for cannot be opened.
   void refused(const clampwright::Problem& problem);
+  // The open file cannot be read any more: what is shown is as it was.
+  void lost(const clampwright::Problem& problem);
 
  private:
   using Work = std::function<Result<void>()>; // what is done before the file is read
-  void start(const std::filesystem::path& path, const Work& first);
+  void start(const std::filesystem::path& path, const Work& first, bool again);
+  void look();
   Bench& bench_;
+  QTimer* timer_;
+  std::shared_ptr<specdb::WorkshopWatch> watch_;
   int latest_ = 0; // which call's answer is wanted
   bool busy_ = false;
 };

@@ -104,6 +104,16 @@ void JointPage::make_buttons(FlowLayout& row) {
   connect(copy, &QPushButton::clicked, this,
           [this] { QGuiApplication::clipboard()->setText(from_utf8(report::write_text(view_->content().document))); });
   row.addWidget(copy);
+  const auto record = [&](const QString& text, auto&& what) {
+    auto* button = new QPushButton(text, box);
+    connect(button, &QPushButton::clicked, this, what);
+    row.addWidget(button);
+  };
+  record(tr("Revise the &joint"), [this] { emit record_wanted("joint", {{}, slug_}); });
+  record(tr("Revise the &figure"), [this] {
+    if (answer_) emit record_wanted("figure", {slug_, to_utf8(QString::number(answer_->figure.figure.id))});
+  });
+  record(tr("Enter a&nother figure"), [this] { emit record_wanted("figure", {slug_, {}}); });
   for (const char* id : k_goes_on) {
     const Sentence* sentence = sentence_named(id);
     if (sentence == nullptr) continue;

@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "gui/pages/page.hpp"
+#include "gui/records/record_form.hpp"
 #include "gui/sentences/sentence.hpp"
 #include "specdb/question/joint_answer.hpp"
 
@@ -39,8 +40,8 @@ class JointPage : public Page {
  signals:
   // The joint's own values in a calculator.
   void sentence_wanted(const QString& id, const Words& words);
-  // To revise the joint or its figure.
-  void record_wanted(const std::string& slug);
+  // To revise the joint or its figure, or to enter another one.
+  void record_wanted(const std::string& form, const RecordKey& key);
 
  private:
   void make_choices(FlowLayout& row);

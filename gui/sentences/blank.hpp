@@ -60,7 +60,8 @@ class BlankKind {
 [[nodiscard]] const BlankKind& classes_blank(); // several: "8.8, 10.9"
 [[nodiscard]] const BlankKind& surfaces_blank();
 [[nodiscard]] const BlankKind& head_blank();
-[[nodiscard]] const BlankKind& lock_blank(); // several with "+"
+[[nodiscard]] const BlankKind& lock_blank();       // several with "+"
+[[nodiscard]] const BlankKind& joint_kind_blank(); // bolt, hub, plug, stud-set, union
 [[nodiscard]] const BlankKind& material_blank();
 
 [[nodiscard]] const BlankKind& friction_blank();   // "0.12", "0.08..0.16"

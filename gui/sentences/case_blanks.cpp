@@ -15,6 +15,8 @@ const BlankKind& part_blank() {
   return *kind;
 }
 
+} // namespace
+
 const BlankKind& joint_kind_blank() {
   static const auto kind = choice_blank({{"bolt", QT_TRANSLATE_NOOP("Offers", "a bolt, or a nut on a stud")},
                                          {"hub", QT_TRANSLATE_NOOP("Offers", "a hub screwed onto a shaft")},
@@ -23,8 +25,6 @@ const BlankKind& joint_kind_blank() {
                                          {"union", QT_TRANSLATE_NOOP("Offers", "the nut of a pipe union")}});
   return *kind;
 }
-
-} // namespace
 
 std::vector<Blank> case_blanks() {
   const BlankKind& length = quantity_blank(quantity::Kind::length);

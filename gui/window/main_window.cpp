@@ -18,6 +18,8 @@
 #include "gui/pages/joint_page.hpp"
 #include "gui/pages/reading_content.hpp"
 #include "gui/pages/reading_page.hpp"
+#include "gui/pages/record_page.hpp"
+#include "gui/pages/records_page.hpp"
 #include "gui/pages/sentence_page.hpp"
 #include "gui/text/wording.hpp"
 #include "gui/widgets/find_panel.hpp"
@@ -82,6 +84,12 @@ MainWindow::MainWindow(Bench& bench, WorkshopOpener& opener, Asking& asking, QWi
     asking_.tell(*this, tr("The workshop cannot be opened"),
                  worded(problem.message) + QStringLiteral("\n") + worded(problem.hint));
   });
+  connect(&opener, &WorkshopOpener::opened, this, &MainWindow::show_banner);
+  connect(&opener, &WorkshopOpener::lost, this, [this](const Problem& problem) {
+    banner_->setText(
+        tr("The workshop cannot be read any more, and is shown as it was: %1").arg(worded(problem.message)));
+    banner_->show();
+  });
   qApp->installEventFilter(this);
   show_banner();
   take_up_place();
@@ -123,6 +131,7 @@ JointPage* MainWindow::joint_page() {
   if (joint_ != nullptr) return joint_;
   joint_ = new JointPage(bench_, pages_);
   pages_->addWidget(joint_);
+  connect(joint_, &JointPage::record_wanted, this, &MainWindow::open_record);
   connect(joint_, &JointPage::sentence_wanted, this, [this](const QString& id, const Words& words) {
     open({Target::To::sentence, to_utf8(id), words});
   });
@@ -135,6 +144,41 @@ ReadingPage* MainWindow::reading_page() {
     pages_->addWidget(reading_);
   }
   return reading_;
+}
+
+RecordsPage* MainWindow::records_page() {
+  if (records_ != nullptr) return records_;
+  records_ = new RecordsPage(bench_, pages_);
+  pages_->addWidget(records_);
+  connect(records_, &RecordsPage::joint_wanted, this, [this](const std::string& slug) {
+    open({Target::To::joint, slug});
+  });
+  connect(records_, &RecordsPage::joints_wanted, this, [this](const std::string& machine) {
+    open({Target::To::machine, machine});
+  });
+  connect(records_, &RecordsPage::record_wanted, this, &MainWindow::open_record);
+  return records_;
+}
+
+RecordPage* MainWindow::record_page(const std::string& form) {
+  if (const auto found = forms_.find(form); found != forms_.end()) return found->second;
+  auto* page = new RecordPage(bench_, *record_form(form), pages_);
+  pages_->addWidget(page);
+  forms_[form] = page;
+  connect(page, &RecordPage::kept, this, [this, form](const RecordKey& key) {
+    opener_.read_again();
+    // A new joint is looked at; what was revised stays open, with what happened to it.
+    if (form == "joint") open({Target::To::joint, key.key});
+    if (form == "figure") open({Target::To::joint, key.of});
+  });
+  return page;
+}
+
+void MainWindow::open_record(const std::string& form, const RecordKey& key) {
+  RecordPage* page = record_page(form);
+  // What was typed for the same record and not kept yet is still there.
+  if (page->key() != key || !page->has_changes()) page->show_record(key);
+  show_page(page);
 }
 
 void MainWindow::open(const Target& target) {
@@ -156,8 +200,15 @@ void MainWindow::open(const Target& target) {
     reading_page()->show_content([](const Place& place) -> Result<PageContent> { return about_content(place); });
     return show_page(reading_);
   case Target::To::machine:
-  case Target::To::all_machines:
+    records_page()->show_records("joints", target.key);
+    return show_page(records_);
   case Target::To::records:
+    records_page()->show_records(target.key, {});
+    return show_page(records_);
+  case Target::To::record:
+    return open_record(target.key,
+                       {said(target.words, k_record_of).value_or(""), said(target.words, k_record_key).value_or("")});
+  case Target::To::all_machines:
     return;
   }
 }

@@ -7,6 +7,7 @@
 
 #include "gui/models/bench.hpp"
 #include "gui/models/finder.hpp"
+#include "gui/records/record_form.hpp"
 #include "gui/widgets/asking.hpp"
 
 class QLabel;
@@ -19,6 +20,8 @@ namespace clampwright::desk {
 class FindPanel;
 class JointPage;
 class ReadingPage;
+class RecordPage;
+class RecordsPage;
 class Page;
 class SentencePage;
 class WorkshopOpener;
@@ -66,6 +69,9 @@ class MainWindow : public QMainWindow {
   SentencePage* sentence_page(const std::string& id);
   JointPage* joint_page();
   ReadingPage* reading_page();
+  RecordsPage* records_page();
+  RecordPage* record_page(const std::string& form);
+  void open_record(const std::string& form, const RecordKey& key);
   void move_between_panes();
 
   Bench& bench_;
@@ -79,6 +85,8 @@ class MainWindow : public QMainWindow {
   std::map<std::string, SentencePage*> sentences_;
   JointPage* joint_ = nullptr;
   ReadingPage* reading_ = nullptr;
+  RecordsPage* records_ = nullptr;
+  std::map<std::string, RecordPage*> forms_;
   bool page_in_front_ = false; // in a narrow window
 };
 

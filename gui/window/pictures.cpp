@@ -51,6 +51,14 @@ class PictureMaker {
     if (auto done = take("found"); !done) return done;
     window_.open({Target::To::joint, k_joint});
     if (auto done = take("joint"); !done) return done;
+    for (const char* what : {"machines", "wrenches", "documents"}) {
+      window_.open({Target::To::records, what});
+      if (auto done = take(std::string("records-") + what); !done) return done;
+    }
+    window_.open({Target::To::record, "joint", {{k_record_key, k_joint}}});
+    if (auto done = take("record-joint"); !done) return done;
+    window_.open({Target::To::about});
+    if (auto done = take("about"); !done) return done;
     for (const Sentence& sentence : sentences()) {
       window_.open({Target::To::sentence, sentence.id});
       static_cast<SentencePage*>(window_.page())->fill_in_example();

@@ -16,6 +16,7 @@
 #include "specdb/catalogue/surfaces.hpp"
 #include "specdb/question/kept_changes.hpp"
 #include "specdb/question/kept_words.hpp"
+#include "specdb/question/record_lines.hpp"
 #include "specdb/workshop/sources.hpp"
 
 namespace clampwright::specdb {
@@ -230,18 +231,9 @@ std::vector<RecheckWords> recheck_words(const FigureRecord& f) {
   return out;
 }
 
-// One line for all of them, for the log.
-MaybeText recheck_line(const FigureRecord& f) {
-  std::vector<std::string> lines;
-  for (const RecheckWords& r : recheck_words(f)) {
-    lines.push_back(r.words);
-    for (const MaybeText& more : {r.hours, r.days, r.event})
-      if (more) lines.back() += fmt::format(" ({})", *more);
-  }
-  return in_one_line(lines);
-}
-
 } // namespace
+
+std::span<const WordField<FigureWords>> figure_fields() { return k_fields; }
 
 FigureWords words_of(const FigureRecord& f) {
   const std::string unit = f.unit.value_or("");
@@ -315,8 +307,9 @@ Result<FigureRecord> new_figure(const Catalogue& catalogue, const std::vector<So
 
 std::vector<std::string> differences(const FigureRecord& was, const FigureRecord& is) {
   std::vector<std::string> out = differences_of(words_of(was), words_of(is), k_fields);
-  if (recheck_line(was) != recheck_line(is))
-    out.push_back(change_words("--recheck", recheck_line(was), recheck_line(is)));
+  const MaybeText looks_were = rechecks_line(recheck_words(was));
+  const MaybeText looks_are = rechecks_line(recheck_words(is));
+  if (looks_were != looks_are) out.push_back(change_words("--recheck", looks_were, looks_are));
   return out;
 }
 

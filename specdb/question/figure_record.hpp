@@ -2,11 +2,13 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
 #include "core/problem/problem.hpp"
 #include "specdb/catalogue/catalogue.hpp"
+#include "specdb/question/word_field.hpp"
 #include "specdb/workshop/records.hpp"
 
 namespace clampwright::specdb {
@@ -48,6 +50,9 @@ struct FigureWords {
   MaybeText page = {};                                   // where in it
   MaybeText status = {}; // maker, general-table, shop, derived; maker where it is not said
 };
+
+// The fields of the words, all but its rechecks, in the order of the record.
+[[nodiscard]] std::span<const WordField<FigureWords>> figure_fields();
 
 // The words that enter the record again as it is: with_words changes nothing by them. What is not recorded is not said,
 // but for the torque, which is then "none".

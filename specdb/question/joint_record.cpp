@@ -21,6 +21,7 @@
 #include "specdb/question/case_question.hpp"
 #include "specdb/question/kept_changes.hpp"
 #include "specdb/question/kept_words.hpp"
+#include "specdb/question/record_lines.hpp"
 
 namespace clampwright::specdb {
 
@@ -261,24 +262,9 @@ std::vector<NeighbourWords> neighbour_words(const JointRecord& j) {
   return out;
 }
 
-MaybeText lock_line(const JointRecord& j) {
-  std::vector<std::string> lines;
-  for (const LockRecord& lock : j.locks)
-    lines.push_back(lock.note ? fmt::format("{} ({})", lock.lock, *lock.note) : lock.lock);
-  return in_one_line(lines);
-}
-
-MaybeText neighbour_line(const JointRecord& j) {
-  std::vector<std::string> lines;
-  for (const NeighbourWords& n : neighbour_words(j)) {
-    lines.push_back(n.name);
-    if (n.bears) lines.back() += fmt::format(" (bears {})", *n.bears);
-    if (n.runs_at) lines.back() += fmt::format(" (runs at {})", *n.runs_at);
-  }
-  return in_one_line(lines);
-}
-
 } // namespace
+
+std::span<const WordField<JointWords>> joint_fields() { return k_fields; }
 
 JointWords words_of(const JointRecord& j) {
   return {.assembly = j.assembly,
@@ -355,9 +341,11 @@ Result<JointRecord> new_joint(const Catalogue& catalogue, const MachineRecord& m
 
 std::vector<std::string> differences(const JointRecord& was, const JointRecord& is) {
   std::vector<std::string> out = differences_of(words_of(was), words_of(is), k_fields);
-  if (lock_line(was) != lock_line(is)) out.push_back(change_words("--lock", lock_line(was), lock_line(is)));
-  if (neighbour_line(was) != neighbour_line(is))
-    out.push_back(change_words("--neighbour", neighbour_line(was), neighbour_line(is)));
+  if (locks_line(was.locks) != locks_line(is.locks))
+    out.push_back(change_words("--lock", locks_line(was.locks), locks_line(is.locks)));
+  const MaybeText near_was = neighbours_line(neighbour_words(was));
+  const MaybeText near_is = neighbours_line(neighbour_words(is));
+  if (near_was != near_is) out.push_back(change_words("--neighbour", near_was, near_is));
   return out;
 }
 

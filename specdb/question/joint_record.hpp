@@ -2,11 +2,13 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
 #include "core/problem/problem.hpp"
 #include "specdb/catalogue/catalogue.hpp"
+#include "specdb/question/word_field.hpp"
 #include "specdb/workshop/records.hpp"
 
 namespace clampwright::specdb {
@@ -62,6 +64,9 @@ struct JointWords {
   MaybeText holding = {};
   MaybeText words = {}; // what else a person may call it
 };
+
+// The fields of the words, all but its short name, locks and neighbours, in the order of the record.
+[[nodiscard]] std::span<const WordField<JointWords>> joint_fields();
 
 // The words that enter the record again as it is: with_words changes nothing by them. What is not recorded is not said.
 [[nodiscard]] JointWords words_of(const JointRecord& record);

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "core/problem/problem.hpp"
+#include "specdb/question/word_field.hpp"
 #include "specdb/workshop/records.hpp"
 
 namespace clampwright::specdb {
@@ -25,13 +26,6 @@ struct Revision {
 
 // The reason of a revision. `like` is a way to write it, for the hint.
 [[nodiscard]] Result<std::string> kept_reason(const MaybeText& because, std::string_view like);
-
-// A field of the words that are said of a record.
-template<class Words>
-struct WordField {
-  MaybeText Words::*text;
-  const char* option;
-};
 
 // "stroke: 50 mm -> 52 mm"; "none" for what is not there.
 [[nodiscard]] std::string change_words(std::string_view option, const MaybeText& was, const MaybeText& is);

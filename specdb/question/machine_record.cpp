@@ -80,6 +80,8 @@ Result<void> check_pairs(const MachineRecord& m) {
 
 } // namespace
 
+std::span<const WordField<MachineWords>> machine_fields() { return k_fields; }
+
 MachineWords words_of(const MachineRecord& m) {
   return {.called = m.name,
           .kind = m.kind,

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <span>
 #include <string>
 #include <vector>
 
 #include "core/problem/problem.hpp"
 #include "specdb/catalogue/catalogue.hpp"
+#include "specdb/question/word_field.hpp"
 #include "specdb/workshop/records.hpp"
 
 namespace clampwright::specdb {
@@ -32,6 +34,9 @@ struct MachineWords {
   MaybeText plug_thread = {};
   MaybeText plug_material = {}; // of the head
 };
+
+// The fields of the words, all but its short name, in the order of the record.
+[[nodiscard]] std::span<const WordField<MachineWords>> machine_fields();
 
 // The words that enter the record again as it is: with_words changes nothing by them. What is not recorded is not said.
 [[nodiscard]] MachineWords words_of(const MachineRecord& record);

@@ -2,6 +2,7 @@
 #include "specdb/question/wrench_record.hpp"
 
 #include <algorithm>
+#include <array>
 
 #include <fmt/format.h>
 
@@ -23,6 +24,18 @@ constexpr const char* k_like = "clampwright wrench add A --range 10..60Nm --step
 constexpr std::size_t k_longest_slug = 40;
 constexpr int k_most_months = 120;
 constexpr int k_most_cycles = 1'000'000;
+
+constexpr std::array k_fields{WordField<WrenchWords>{&WrenchWords::called, "--called"},
+                              WordField<WrenchWords>{&WrenchWords::range, "--range"},
+                              WordField<WrenchWords>{&WrenchWords::step, "--step"},
+                              WordField<WrenchWords>{&WrenchWords::wrench_class, "--class"},
+                              WordField<WrenchWords>{&WrenchWords::accuracy, "--accuracy"},
+                              WordField<WrenchWords>{&WrenchWords::accuracy_basis, "--accuracy-basis"},
+                              WordField<WrenchWords>{&WrenchWords::turns, "--turns"},
+                              WordField<WrenchWords>{&WrenchWords::arm, "--arm"},
+                              WordField<WrenchWords>{&WrenchWords::months, "--months"},
+                              WordField<WrenchWords>{&WrenchWords::cycles, "--cycles"},
+                              WordField<WrenchWords>{&WrenchWords::due, "--due"}};
 
 Result<std::string> turns_of(const std::string& text) {
   if (text::equal_fold(text::plain_spaces(text), "both")) return std::string("both");
@@ -160,6 +173,8 @@ Result<WrenchRecord> new_wrench(const std::string& slug, const WrenchWords& word
   }
   return said;
 }
+
+std::span<const WordField<WrenchWords>> wrench_fields() { return k_fields; }
 
 WrenchWords words_of(const WrenchRecord& record) {
   const auto count = [](const std::optional<int>& value) {

@@ -2,10 +2,12 @@
 #pragma once
 
 #include <chrono>
+#include <span>
 #include <string>
 #include <vector>
 
 #include "core/problem/problem.hpp"
+#include "specdb/question/word_field.hpp"
 #include "specdb/question/wrench_register.hpp"
 #include "specdb/workshop/records.hpp"
 
@@ -21,6 +23,9 @@ namespace clampwright::specdb {
 
 // What differs, field by field: "step: 0.5 -> 1".
 [[nodiscard]] std::vector<std::string> differences(const WrenchRecord& was, const WrenchRecord& is);
+
+// The fields of the words, all but its short name and what is not revised, in the order of the record.
+[[nodiscard]] std::span<const WordField<WrenchWords>> wrench_fields();
 
 // The words that enter the record again as it is: with_words changes nothing by them. What is not recorded is not said.
 [[nodiscard]] WrenchWords words_of(const WrenchRecord& record);

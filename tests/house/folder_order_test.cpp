@@ -52,11 +52,12 @@ const std::vector<Folder> k_gui{
     {"drawings",  {"look"}, "functions of an answer that paint or plot"},
     {"text",      {"look", "drawings"}, "a page as text with drawings in it, in the language of the desk"},
     {"sentences", {"look", "drawings", "text"}, "calculators as data: blanks, and the question they ask; no widget"},
-    {"models",    {"look", "text", "sentences", "drawings"}, "what pages share, lists and tables for views"},
+    {"records",   {"look", "text", "sentences"}, "what is kept as blanks to fill in; no widget"},
+    {"models",    {"look", "text", "sentences", "records", "drawings"}, "what pages share, lists and tables for views"},
     {"widgets",   {"look", "drawings", "text", "sentences", "models"}, "blanks, pages to read, curves, the list of what was found"},
-    {"pages",     {"look", "drawings", "text", "sentences", "models", "widgets"}, "what stands beside the list"},
+    {"pages",     {"look", "drawings", "text", "sentences", "records", "models", "widgets"}, "what stands beside the list"},
     {"printing",  {"look", "drawings", "text", "widgets", "pages"}, "a page on paper"},
-    {"window",    {"look", "drawings", "text", "sentences", "models", "widgets", "pages", "printing"}, "brings it all together"},
+    {"window",    {"look", "drawings", "text", "sentences", "records", "models", "widgets", "pages", "printing"}, "brings it all together"},
 };
 // clang-format on
 

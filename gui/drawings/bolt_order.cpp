@@ -20,6 +20,7 @@ constexpr double k_most_height = 320;
 constexpr double k_most_scale = 2.6; // pixels for each millimetre of core's sheet
 constexpr double k_edge = 6;
 constexpr int k_least_letters = 11;
+constexpr double k_least_radius = 12;
 
 // What the bolts and their labels take up on core's sheet, without its words.
 QRectF extent(const report::SequenceDrawing& sequence) {
@@ -74,12 +75,25 @@ void paint(QPainter& painter, const Inks& inks, const OrderContent& content) {
   painter.setFont(own);
 }
 
+// Many bolts in a row come out small: their circles grow, as long as they do not touch, and the labels make room.
+void enlarge(report::SequenceDrawing& sequence, double times) {
+  sequence.bolt_radius *= times;
+  for (report::DrawnBolt& bolt : sequence.bolts) {
+    bolt.label_x = bolt.x + (bolt.label_x - bolt.x) * times;
+    bolt.label_y = bolt.y + (bolt.label_y - bolt.y) * times;
+  }
+}
+
 } // namespace
 
 Drawing bolt_order(const report::SequenceDrawing& sequence) {
   OrderContent content{sequence, extent(sequence)};
   content.scale = std::min({k_most_scale, k_most_width / std::max(content.extent.width(), 1.0),
                             k_most_height / std::max(content.extent.height(), 1.0)});
+  constexpr double k_most_times = 1.3; // then neighbours nearly touch
+  const double times = std::clamp(k_least_radius / (sequence.bolt_radius * content.scale), 1.0, k_most_times);
+  enlarge(content.sequence, times);
+  content.extent = extent(content.sequence);
   Drawing drawing;
   drawing.name = tr("Order of the bolts");
   drawing.in_words = from_utf8(sequence.description) + QStringLiteral(" ") +

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <vector>
 
 #include <QCoreApplication>
@@ -51,6 +52,11 @@ struct CrankContent {
   [[nodiscard]] double head_low() const { return at.crown_top - k_gap * radius; }
   [[nodiscard]] double head_high() const { return head_low() - k_head * radius; }
   [[nodiscard]] double stop_high() const { return head_high() - k_stands_out * radius; }
+  // From the middle of the tip so far up the stop and so far to its right.
+  [[nodiscard]] QPointF along_stop(double up, double right) const {
+    const double lean = incline * std::numbers::pi / 180;
+    return {right * std::cos(lean) - up * std::sin(lean), -up * std::cos(lean) - right * std::sin(lean)};
+  }
 };
 
 double millimetres(quantity::Length length) { return quantity::in_millimetres(length); }
@@ -156,8 +162,8 @@ void paint_loads(QPainter& painter, const Inks& inks, const CrankContent& conten
 
 void paint(QPainter& painter, const Inks& inks, const CrankContent& content) {
   paint_cylinder(painter, inks, content);
+  paint_stop(painter, inks, content); // its tip ends at the crown, also where it leans
   paint_piston(painter, inks, content);
-  paint_stop(painter, inks, content);
   paint_crank(painter, inks, content);
   paint_loads(painter, inks, content);
   // Where the crown would be at the top.
@@ -168,11 +174,14 @@ void paint(QPainter& painter, const Inks& inks, const CrankContent& content) {
   paint_side_labels(painter, inks, content.labels, {k_labels, k_width, k_edge, k_height - k_edge});
 }
 
+QString piston_force(const crank::StopLoads& loads, const quantity::DisplayUnits& units) {
+  return from_utf8(quantity::write_si_rounded(quantity::in_newtons(loads.forces.piston), *units.force));
+}
+
 QString force_words(const crank::StopAnswer& answer, const quantity::DisplayUnits& units) {
-  const QString tighten = from_utf8(quantity::write(answer.fitting.forces.piston, units));
+  const QString tighten = piston_force(answer.fitting, units);
   if (!answer.undoing) return tr("%1 on crown and stop").arg(tighten);
-  return tr("%1 on crown and stop, to undo %2")
-      .arg(tighten, from_utf8(quantity::write(answer.undoing->forces.piston, units)));
+  return tr("%1 on crown and stop, to undo %2").arg(tighten, piston_force(*answer.undoing, units));
 }
 
 QString angle_words(quantity::Angle angle, const quantity::DisplayUnits& units) {
@@ -209,7 +218,9 @@ std::vector<SideLabel> labels_of(const CrankContent& content, const crank::StopA
   QString stop = tr("piston stop");
   if (answer.asked.tip_diameter) stop += tr(", tip %1").arg(length_words(*answer.asked.tip_diameter, units));
   if (answer.asked.plug) stop += tr(", in %1").arg(from_utf8(thread::write_designation(answer.asked.plug->thread)));
-  labels.push_back({QPointF(at.crank.x() + 1.6 * content.stop_half, content.stop_high() + 6), stop, false});
+  labels.push_back({QPointF(at.crank.x(), at.crown) +
+                        content.along_stop(at.crown - content.stop_high() - 6, 1.6 * content.stop_half),
+                    stop, false});
   labels.push_back({QPointF(wall, at.crown_top), tr("crown at top dead centre"), false});
   labels.push_back({QPointF(at.crank.x() + 0.55 * content.bore(), at.crown + 0.5 * content.radius),
                     force_words(answer, units), true});

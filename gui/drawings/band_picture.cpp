@@ -76,21 +76,27 @@ void paint_name(QPainter& painter, const Inks& inks, const Bar& bar, double top,
                             from_utf8(quantity::write_rounded(bar.loads.likely)), load_text(bar.loads.high, unit)));
 }
 
-// Names of limits stand above one another where they would touch.
+// Names of limits stand above one another where they would touch, and cover the lines of others.
 void paint_limits(QPainter& painter, const Inks& inks, const BandContent& content, const Axis& axis, double bottom) {
+  constexpr double k_lower = 17;
   double taken_to = -1;
   bool upper = true;
+  std::vector<std::pair<QRectF, QString>> names;
+  painter.setPen(QPen(inks.limit.ink, 2));
   for (const Limit& limit : content.limits) {
     const double x = axis.at(limit.load);
     const QString words = QStringLiteral("%1 %2").arg(limit.name, load_text(limit.load, *content.unit));
-    const double width = painter.fontMetrics().horizontalAdvance(words);
+    const double width = painter.fontMetrics().horizontalAdvance(words) + 2;
     const double left = std::clamp(x - width / 2, k_left, k_width - k_right - width);
     upper = left > taken_to ? true : !upper;
     taken_to = std::max(taken_to, left + width + 6);
-    const double top = upper ? 0 : 17;
-    painter.setPen(QPen(inks.limit.ink, 2));
-    painter.drawLine(QPointF(x, top + 17), QPointF(x, bottom));
-    painter.drawText(QRectF(left, top, width + 2, 16), Qt::AlignLeft | Qt::AlignVCenter, words);
+    const double top = upper ? 0 : k_lower;
+    painter.drawLine(QPointF(x, top + k_lower), QPointF(x, bottom));
+    names.emplace_back(QRectF(left, top, width, k_lower - 1), words);
+  }
+  for (const auto& [place, words] : names) {
+    painter.fillRect(place, inks.limit.ground);
+    painter.drawText(place, Qt::AlignLeft | Qt::AlignVCenter, words);
   }
 }
 

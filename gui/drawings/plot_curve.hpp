@@ -40,6 +40,7 @@ struct PlotCurve {
   std::vector<CurveLevel> levels;
   std::optional<double> chosen_x; // what was asked about
   QString chosen_name;
+  bool falls = false; // from high at the left: the names of levels stand at the right, where there is room
 };
 
 } // namespace clampwright::desk

@@ -1,14 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/pages/joint_content.hpp"
 
+#include <algorithm>
+
 #include <QCoreApplication>
 
+#include "core/report/sequence_drawing.hpp"
 #include "gui/drawings/band_picture.hpp"
+#include "gui/drawings/bolt_order.hpp"
+#include "gui/drawings/crank_picture.hpp"
+#include "gui/drawings/turn_arrows.hpp"
 #include "gui/look/utf8.hpp"
 #include "gui/text/wording.hpp"
 #include "specdb/question/case_fields.hpp"
 #include "specdb/question/joint_question.hpp"
 #include "specdb/question/joint_report.hpp"
+#include "specdb/question/sequence_question.hpp"
 
 namespace clampwright::desk {
 
@@ -16,11 +23,59 @@ namespace {
 
 QString tr(const char* english) { return QCoreApplication::translate("JointContent", english); }
 
-// The figure as printed. Where the page gives none that can be used, that is the big word.
-Figure main_figure(const specdb::JointAnswer& answer) {
-  const specdb::FigureRecord& figure = answer.figure.figure;
-  if (!figure.value) return {tr("No figure"), from_utf8(figure.printed)};
-  return {from_utf8(figure.printed), tr("as printed")};
+constexpr const char* k_torque = "Torque";
+constexpr const char* k_beside = "Also in force";
+
+// A row of the document and those that go on from it.
+using Group = std::vector<std::string>;
+
+std::vector<Group> groups_of(const report::Section& section, std::string_view label) {
+  std::vector<Group> groups;
+  bool within = false;
+  for (const report::Row& row : section.rows) {
+    if (!row.label.empty()) within = row.label == label;
+    if (!within) continue;
+    if (!row.label.empty()) groups.emplace_back();
+    groups.back().push_back(row.value);
+  }
+  return groups;
+}
+
+// The figure as printed, and below it all that the document says of it, so that its rows need not be shown again. Where
+// the page gives none that can be used, that is the big word.
+Figure printed_figure(const specdb::FigureRecord& figure, const Group& group) {
+  Figure out;
+  out.value = figure.value ? from_utf8(figure.printed) : tr("No figure");
+  for (const std::string& line : group) {
+    QString words = worded(line);
+    // "42 N·m ± 5 %, as printed": what stands large is not said again.
+    if (figure.value && &line == &group.front() && words.startsWith(out.value)) {
+      words = words.mid(out.value.size());
+      while (words.startsWith(QLatin1Char(',')) || words.startsWith(QLatin1Char(' ')))
+        words.remove(0, 1);
+    }
+    if (out.says.isEmpty())
+      out.says = words;
+    else
+      out.more.push_back(words);
+  }
+  return out;
+}
+
+// The first in force and, as large, those that stand against it, each with its source and surfaces.
+std::vector<Figure> figures_in_force(const specdb::JointAnswer& answer, const report::Section& glance) {
+  std::vector<Figure> figures;
+  for (const Group& group : groups_of(glance, k_torque))
+    figures.push_back(printed_figure(answer.figure.figure, group));
+  const std::vector<Group> beside = groups_of(glance, k_beside);
+  for (std::size_t i = 0; i < std::min(beside.size(), answer.beside.size()); ++i) {
+    figures.push_back(printed_figure(answer.beside[i].figure, beside[i]));
+    figures.back().is_rival = true;
+  }
+  if (!beside.empty() && !figures.empty())
+    for (const Group& group : groups_of(glance, "Surfaces"))
+      figures.front().more.push_back(tr("surfaces %1").arg(worded(group.front())));
+  return figures;
 }
 
 // The same in the wanted unit, where the page uses another.
@@ -30,6 +85,13 @@ std::optional<Figure> converted(const specdb::JointAnswer& answer, const Place& 
   if (unit && *unit == place.units.torque->name) return std::nullopt;
   return Figure{QStringLiteral("= ") + from_utf8(quantity::write(*answer.figure.torque, place.units)),
                 tr("in the unit you want")};
+}
+
+// The torque on other surfaces than the page is for.
+std::optional<Figure> as_fitted(const specdb::JointAnswer& answer, const Place& place) {
+  if (!answer.as_fitted || !answer.as_fitted->differs || !answer.as_fitted->torque) return std::nullopt;
+  return Figure{from_utf8(quantity::write(*answer.as_fitted->torque, place.units)),
+                tr("corrected for %1; not the maker's").arg(from_utf8(answer.as_fitted->surfaces))};
 }
 
 std::optional<Figure> setting(const specdb::JointAnswer& answer) {
@@ -53,6 +115,51 @@ std::vector<QString> flags_of(const specdb::JointAnswer& answer) {
   return flags;
 }
 
+// The order of the bolts where it is computed. On other surfaces the rounds are shares: those of the page are for its
+// own torque.
+std::optional<Drawing> order_picture(const specdb::JointAnswer& answer, const Place& place) {
+  if (!answer.order) return std::nullopt;
+  const bool on_others = answer.as_fitted && answer.as_fitted->differs;
+  specdb::SequenceQuestion question;
+  question.unit = place.units.torque;
+  if (on_others) {
+    question.bolts = quantity::write_number(answer.joint.quantity, 3);
+    question.pattern = tightening::pattern_name(answer.order->pattern);
+    question.unit = nullptr;
+  }
+  const auto reply = specdb::answer_sequence(question, on_others ? nullptr : &answer);
+  if (!reply) return std::nullopt;
+  return bolt_order(report::sequence_drawing(reply->sequence, "", answer.joint.seen_from));
+}
+
+void add_band(std::vector<Placed>& drawings, const std::optional<tightening::ClampAnswer>& clamp, const Place& place,
+              int behind_section) {
+  if (!clamp) return;
+  if (auto picture = band_picture(*clamp, place.units)) drawings.push_back({std::move(*picture), behind_section});
+}
+
+std::vector<Placed> drawings_of(const specdb::JointAnswer& answer, const Place& place) {
+  const bool left_hand = answer.thread.thread.hand == thread::Hand::left;
+  const std::string& side = answer.joint.seen_from;
+  std::vector<Placed> drawings;
+  drawings.push_back({turn_arrows(answer.tighten, answer.undo, side, left_hand)});
+  if (answer.stop)
+    drawings.push_back({crank_picture(*answer.stop, crank::WrenchTurns{answer.tighten, answer.undo, side}, place.units),
+                        1, "Piston stop"});
+  if (auto picture = order_picture(answer, place)) drawings.push_back({std::move(*picture), 1, "Sequence"});
+  if (answer.beside.empty()) {
+    const auto& clamp = answer.as_fitted && answer.as_fitted->clamp ? answer.as_fitted->clamp : answer.figure.clamp;
+    add_band(drawings, clamp, place, 1);
+    return drawings;
+  }
+  // Each of several figures has a section of its own for what it clamps.
+  int section = 1;
+  add_band(drawings, answer.figure.clamp, place, answer.figure.clamp ? ++section : section);
+  for (const specdb::FigureAnswer& other : answer.beside)
+    add_band(drawings, other.clamp, place, other.clamp ? ++section : section);
+  return drawings;
+}
+
 } // namespace
 
 PageContent joint_content(const specdb::JointAnswer& answer, const Place& place, bool invented) {
@@ -62,13 +169,14 @@ PageContent joint_content(const specdb::JointAnswer& answer, const Place& place,
   content.document.title = joint.name;
   content.where = QStringLiteral("%1 / %2 [%3]")
                       .arg(from_utf8(joint.machine.name), from_utf8(joint.assembly), from_utf8(joint.slug));
-  content.figures.push_back(main_figure(answer));
+  content.figures = figures_in_force(answer, content.document.sections.front());
   if (auto figure = converted(answer, place)) content.figures.push_back(std::move(*figure));
+  if (auto figure = as_fitted(answer, place)) content.figures.push_back(std::move(*figure));
   if (auto figure = setting(answer)) content.figures.push_back(std::move(*figure));
+  content.rows_shown_above = {k_torque, k_beside, "Tighten", "Undo"};
+  if (!answer.beside.empty()) content.rows_shown_above.emplace_back("Surfaces");
   content.flags = flags_of(answer);
-  const auto& clamp = answer.as_fitted && answer.as_fitted->clamp ? answer.as_fitted->clamp : answer.figure.clamp;
-  if (clamp)
-    if (auto picture = band_picture(*clamp, place.units)) content.drawings.push_back({std::move(*picture), 1});
+  content.drawings = drawings_of(answer, place);
   return content;
 }
 

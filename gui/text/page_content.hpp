@@ -15,14 +15,18 @@ namespace clampwright::desk {
 
 // What must be readable from two metres.
 struct Figure {
-  QString value; // "45 N·m"
-  QString says;  // "as printed"
+  QString value;                  // "45 N·m"
+  QString says;                   // "as printed"
+  std::vector<QString> more = {}; // lines below that: other units, the source of a figure that stands beside another
+  bool is_rival = false;          // stands beside the first and is as large: neither ranks above the other
 };
 
-// A drawing, and where it stands: before the document's first section, or behind the section of that number.
+// A drawing, and where it stands: before the document's first section, or behind the section of that number; there
+// behind the row with that label and what goes on from it, else behind all of it.
 struct Placed {
   Drawing drawing;
   int behind_section = 0;
+  std::string behind_row = {};
 };
 
 struct PageContent {

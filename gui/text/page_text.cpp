@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <QCoreApplication>
+#include <QFontMetricsF>
 #include <QTextBlock>
 #include <QTextCursor>
 #include <QTextTable>
@@ -62,10 +63,8 @@ class PageWriter {
     flags();
     drawings(0);
     int number = 0;
-    for (const report::Section& section : document.sections) {
-      this->section(section);
-      drawings(++number);
-    }
+    for (const report::Section& section : document.sections)
+      this->section(section, ++number);
     remarks();
     working();
     sources();
@@ -124,10 +123,23 @@ class PageWriter {
     QTextTable* cells = table(1, count, {});
     for (int i = 0; i < count; ++i) {
       const Figure& figure = content_.figures[static_cast<std::size_t>(i)];
-      QTextCursor cell = cells->cellAt(0, i).firstCursorPosition();
-      cell.insertText(figure.value, format(i == 0 ? look_.figure() : look_.figure() * 3 / 5, true));
+      const bool large = i == 0 || figure.is_rival;
+      const QTextCharFormat first = format(look_.figure(), true);
+      const QTextCharFormat other = format(look_.figure() * 3 / 5, true);
+      QTextTableCell place = cells->cellAt(0, i);
+      QTextTableCellFormat apart;
+      apart.setRightPadding(look_.gap() * 3);
+      // All stand on one line.
+      if (!large) apart.setTopPadding(QFontMetricsF(first.font()).ascent() - QFontMetricsF(other.font()).ascent());
+      place.setFormat(apart);
+      QTextCursor cell = place.firstCursorPosition();
+      cell.insertText(figure.value, large ? first : other);
       cell.insertBlock();
       cell.insertText(figure.says, format(look_.text()));
+      for (const QString& line : figure.more) {
+        cell.insertBlock();
+        cell.insertText(line, format(look_.text()));
+      }
     }
     behind_table();
   }
@@ -139,43 +151,72 @@ class PageWriter {
     }
   }
 
-  void drawings(int behind_section) {
-    for (const Placed& placed : content_.drawings) {
-      if (placed.behind_section != behind_section) continue;
-      block(look_.gap());
-      objects_.put(cursor_, placed.drawing);
-      block(0);
-      put(placed.drawing.in_words, small());
-    }
+  void draw(const Drawing& drawing) {
+    block(look_.gap());
+    objects_.put(cursor_, drawing);
+    block(0);
+    put(drawing.in_words, small());
   }
 
-  void section(const report::Section& section) {
-    std::vector<report::Row> rows;
-    bool shown_above = false;
-    for (const report::Row& row : section.rows) {
-      // A row without a label goes on from the one above it.
-      if (!row.label.empty())
-        shown_above = std::ranges::find(content_.rows_shown_above, row.label) != content_.rows_shown_above.end();
-      if (!shown_above) rows.push_back(row);
-    }
+  void drawings(int behind_section) {
+    for (const Placed& placed : content_.drawings)
+      if (placed.behind_section == behind_section) draw(placed.drawing);
+  }
+
+  [[nodiscard]] bool is_shown_above(const std::string& label) const {
+    return std::ranges::find(content_.rows_shown_above, label) != content_.rows_shown_above.end();
+  }
+
+  void section(const report::Section& section, int number) {
     if (!section.heading.empty()) {
       block(look_.gap() * 2);
       put(worded(section.heading), format(look_.text(), true));
     }
-    if (!rows.empty()) {
-      QTextTable* cells =
-          table(static_cast<int>(rows.size()), 2,
-                {QTextLength(QTextLength::PercentageLength, 22), QTextLength(QTextLength::PercentageLength, 78)});
-      for (int i = 0; i < cells->rows(); ++i) {
-        const report::Row& row = rows[static_cast<std::size_t>(i)];
-        QTextCharFormat label = format(look_.text());
-        label.setForeground(look_.colours().quiet.ink);
-        cells->cellAt(i, 0).firstCursorPosition().insertText(worded(row.label), label);
-        cells->cellAt(i, 1).firstCursorPosition().insertText(worded(row.value), format(look_.text()));
+    std::vector<const Placed*> waiting;
+    for (const Placed& placed : content_.drawings)
+      if (placed.behind_section == number) waiting.push_back(&placed);
+    std::vector<report::Row> rows;
+    std::string label;
+    bool shown_above = false;
+    // The drawings of the row that ends here, behind what stands above them.
+    const auto draw_behind = [&](const std::string& row) {
+      for (const Placed*& placed : waiting) {
+        if (placed == nullptr || placed->behind_row != row) continue;
+        row_table(rows);
+        rows.clear();
+        draw(placed->drawing);
+        placed = nullptr;
       }
-      behind_table();
+    };
+    for (const report::Row& row : section.rows) {
+      // A row without a label goes on from the one above it.
+      if (!row.label.empty()) {
+        if (!label.empty()) draw_behind(label);
+        label = row.label;
+        shown_above = is_shown_above(label);
+      }
+      if (!shown_above) rows.push_back(row);
     }
+    if (!label.empty()) draw_behind(label);
+    row_table(rows);
     if (section.table) whole_table(*section.table);
+    for (const Placed* placed : waiting)
+      if (placed != nullptr) draw(placed->drawing);
+  }
+
+  void row_table(const std::vector<report::Row>& rows) {
+    if (rows.empty()) return;
+    QTextTable* cells =
+        table(static_cast<int>(rows.size()), 2,
+              {QTextLength(QTextLength::PercentageLength, 22), QTextLength(QTextLength::PercentageLength, 78)});
+    for (int i = 0; i < cells->rows(); ++i) {
+      const report::Row& row = rows[static_cast<std::size_t>(i)];
+      QTextCharFormat label = format(look_.text());
+      label.setForeground(look_.colours().quiet.ink);
+      cells->cellAt(i, 0).firstCursorPosition().insertText(worded(row.label), label);
+      cells->cellAt(i, 1).firstCursorPosition().insertText(worded(row.value), format(look_.text()));
+    }
+    behind_table();
   }
 
   void whole_table(const report::Table& given) {

@@ -99,16 +99,21 @@ void plot_curve(QCustomPlot& plot, const PlotCurve& curve, const Look& look) {
   }
   for (const CurveLevel& level : curve.levels)
     y_end = std::max(y_end, level.y);
-  y_end *= 1.08;
+  y_end *= curve.falls && curve.bands.size() > 1 ? 1.3 : 1.08; // room for the legend
   plot.xAxis->setRange(curve.x_from, x_end);
   plot.yAxis->setRange(0, y_end);
   for (const CurveLevel& level : curve.levels) {
     add_line(plot, {curve.x_from, level.y}, {x_end, level.y}, QPen(inks.limit.ink, 2));
-    add_words(plot, curve.x_from, level.y, Qt::AlignLeft | Qt::AlignBottom, level.name, look);
+    add_words(plot, curve.falls ? x_end : curve.x_from, level.y,
+              (curve.falls ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignBottom, level.name, look);
   }
   if (curve.chosen_x) {
     add_line(plot, {*curve.chosen_x, 0}, {*curve.chosen_x, y_end}, QPen(inks.turn.ink, 2, Qt::DashDotLine));
-    add_words(plot, *curve.chosen_x, y_end, Qt::AlignHCenter | Qt::AlignTop, curve.chosen_name, look);
+    // Near an end the name stands on the inner side of its line.
+    const double along = (*curve.chosen_x - curve.x_from) / (x_end - curve.x_from);
+    constexpr double k_near = 0.08;
+    const Qt::Alignment side = along < k_near ? Qt::AlignLeft : along > 1 - k_near ? Qt::AlignRight : Qt::AlignHCenter;
+    add_words(plot, *curve.chosen_x, y_end, side | Qt::AlignTop, curve.chosen_name, look);
   }
   QFont font = text_font(look);
   font.setPixelSize(look.small());
@@ -117,7 +122,8 @@ void plot_curve(QCustomPlot& plot, const PlotCurve& curve, const Look& look) {
   plot.legend->setTextColor(inks.page.ink);
   plot.legend->setBrush(QBrush(inks.page.ground));
   plot.legend->setBorderPen(QPen(inks.rule.ink, 1));
-  plot.axisRect()->insetLayout()->setInsetAlignment(0, Qt::AlignRight | Qt::AlignBottom);
+  plot.axisRect()->insetLayout()->setInsetAlignment(0, curve.falls ? Qt::AlignHCenter | Qt::AlignTop
+                                                                   : Qt::AlignRight | Qt::AlignBottom);
 }
 
 PlotPane::PlotPane(const Look& look, QWidget* parent)

@@ -7,6 +7,7 @@
 #include <QDir>
 #include <QLineEdit>
 #include <QPixmap>
+#include <QScrollArea>
 #include <QTemporaryDir>
 
 #include "gui/look/utf8.hpp"
@@ -31,7 +32,9 @@ const std::array k_looks{
     PictureLook{"large", {.theme = Theme::light, .scale = 2}},
 };
 
-constexpr const char* k_joint = "pump/clutch-hub";
+// With a left-hand thread, with a piston stop on record, with an order of bolts, with figures that stand against each
+// other.
+constexpr std::array k_joints{"clutch-hub", "flywheel-nut", "head-nuts", "base-nuts"};
 
 class PictureMaker {
  public:
@@ -49,13 +52,16 @@ class PictureMaker {
     if (auto done = take("find"); !done) return done;
     window_.find_line().setText(QStringLiteral("clutch"));
     if (auto done = take("found"); !done) return done;
-    window_.open({Target::To::joint, k_joint});
-    if (auto done = take("joint"); !done) return done;
+    for (const std::string joint : k_joints) {
+      window_.open({Target::To::joint, "pump/" + joint});
+      if (auto done = take("joint-" + joint); !done) return done;
+      if (auto done = take_whole_page("joint-" + joint + "-whole"); !done) return done;
+    }
     for (const char* what : {"machines", "wrenches", "documents"}) {
       window_.open({Target::To::records, what});
       if (auto done = take(std::string("records-") + what); !done) return done;
     }
-    window_.open({Target::To::record, "joint", {{k_record_key, k_joint}}});
+    window_.open({Target::To::record, "joint", {{k_record_key, "pump/clutch-hub"}}});
     if (auto done = take("record-joint"); !done) return done;
     window_.open({Target::To::about});
     if (auto done = take("about"); !done) return done;
@@ -70,8 +76,19 @@ class PictureMaker {
  private:
   Result<void> take(const std::string& page) {
     QApplication::processEvents();
+    return save(window_.grab(), page);
+  }
+
+  // What one must otherwise scroll to.
+  Result<void> take_whole_page(const std::string& page) {
+    auto* scroll = window_.page()->findChild<QScrollArea*>();
+    if (scroll == nullptr) return {};
+    return save(scroll->widget()->grab(), page);
+  }
+
+  Result<void> save(const QPixmap& picture, const std::string& page) {
     const QString file = folder_.filePath(QStringLiteral("%1-%2.png").arg(name_, from_utf8(page)));
-    if (window_.grab().save(file)) return {};
+    if (picture.save(file)) return {};
     return refuse(Trouble::cannot_create, "cannot-write", "the picture cannot be written", to_utf8(file),
                   "name a folder that may be written");
   }

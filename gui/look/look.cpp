@@ -81,7 +81,7 @@ QCheckBox { border: 2px solid transparent; spacing: @halfpx; padding: 0 @halfpx;
 QCheckBox::indicator { width: @textpx; height: @textpx; border: 2px solid @rule; background: @field-ground; }
 QCheckBox::indicator:checked { background: @focus; }
 QLineEdit, QComboBox { border: 2px solid @rule; border-radius: 4px; padding: 0 @halfpx; background: @field-ground;
-  color: @field; selection-background-color: @chosen-ground; selection-color: @chosen; }
+  selection-background-color: @chosen-ground; selection-color: @chosen; }
 QLineEdit[refused="true"], QComboBox[refused="true"] { border: 2px dashed @refusal; }
 QComboBox QAbstractItemView { background: @field-ground; color: @field; selection-background-color: @chosen-ground;
   selection-color: @chosen; }

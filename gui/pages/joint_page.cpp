@@ -17,6 +17,7 @@
 #include "gui/pages/joint_content.hpp"
 #include "gui/text/wording.hpp"
 #include "gui/widgets/blank_edit.hpp"
+#include "gui/widgets/choice_list.hpp"
 #include "gui/widgets/flow_layout.hpp"
 #include "gui/widgets/page_view.hpp"
 #include "specdb/workshop/joints.hpp"
@@ -81,12 +82,12 @@ void JointPage::make_choices(FlowLayout& row) {
     column->addWidget(field);
     row.addWidget(pair);
   };
-  wrench_ = new QComboBox;
+  wrench_ = new ChoiceList;
   wrench_->setAccessibleName(tr("wrench in hand"));
   connect(wrench_, &QComboBox::activated, this,
           [this] { bench().take_wrench(to_utf8(wrench_->currentData().toString())); });
   labelled(tr("&Wrench"), wrench_, wrench_);
-  unit_ = new QComboBox;
+  unit_ = new ChoiceList;
   unit_->setAccessibleName(tr("unit of torque"));
   for (const quantity::Unit& unit : quantity::all_units())
     if (unit.kind == quantity::Kind::torque) unit_->addItem(from_utf8(unit.symbol), from_utf8(unit.name));

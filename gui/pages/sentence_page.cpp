@@ -94,7 +94,10 @@ QWidget* SentencePage::make_sentence() {
   flows_.push_back(flow);
   QString text = QCoreApplication::translate("Sentences", sentence_.text);
   QLabel* before = nullptr;
-  const auto put_words = [&](const QString& words) {
+  const auto put_words = [&](QString words) {
+    // A blank parts as well as a comma does.
+    while (words.startsWith(QLatin1Char(',')) || words.startsWith(QLatin1Char(' ')))
+      words.remove(0, 1);
     for (const QString& word : words.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
       before = new QLabel(word, box);
       set_kind(*before, "sentence");

@@ -52,7 +52,8 @@ class PageWriter {
       block(0);
     }
     put(worded(document.title), format(look_.heading(), true));
-    if (!document.banner.empty()) {
+    // On the screen it stands above every page.
+    if (!document.banner.empty() && on_paper()) {
       block(look_.gap() / 2);
       QTextCharFormat banner = format(look_.text(), true);
       banner.setForeground(look_.colours().banner.ink);

@@ -12,11 +12,11 @@
 #include <QSignalBlocker>
 #include <QStyle>
 #include <QVBoxLayout>
-#include <QWheelEvent>
 
 #include "core/quantity/read.hpp"
 #include "gui/look/utf8.hpp"
 #include "gui/text/wording.hpp"
+#include "gui/widgets/choice_list.hpp"
 
 namespace clampwright::desk {
 
@@ -33,12 +33,6 @@ class NumberLine : public QLineEdit {
     }
     QLineEdit::keyPressEvent(event);
   }
-};
-
-// A wheel that passes over a list on its way down the page must not change it.
-class CalmList : public QComboBox {
- protected:
-  void wheelEvent(QWheelEvent* event) override { event->ignore(); }
 };
 
 constexpr const char* k_number_signs = "0123456789.,/+- ";
@@ -98,7 +92,7 @@ void BlankEdit::make_field(const Place& place) {
 void BlankEdit::make_quantity(const Place& place) {
   line_ = new NumberLine;
   line_->setAlignment(Qt::AlignRight);
-  unit_ = new CalmList;
+  unit_ = new ChoiceList;
   unit_->setAccessibleName(tr("unit of: %1").arg(label_));
   for (const quantity::Unit* unit : blank_.kind->units(place))
     unit_->addItem(from_utf8(unit->symbol), from_utf8(unit->name));
@@ -121,7 +115,7 @@ void BlankEdit::make_words(const Place& place) {
     connect(line_, &QLineEdit::textChanged, this, &BlankEdit::changed);
     return;
   }
-  choice_ = new CalmList;
+  choice_ = new ChoiceList;
   choice_->setEditable(true);
   choice_->setInsertPolicy(QComboBox::NoInsert);
   for (const Offer& offer : offers) {
@@ -174,6 +168,7 @@ void BlankEdit::write(const std::optional<std::string>& words) {
     choice_->setEditText(text);
   else
     line_->setText(text);
+  line_->setCursorPosition(0); // the beginning of a long text is what one looks for
   part_from_unit();
 }
 
@@ -200,8 +195,8 @@ bool BlankEdit::read(const Place& place) {
     refuse(understood.error());
     return false;
   }
-  // A tick says what it says already.
-  show_below(tick_ != nullptr ? QString() : *understood, false);
+  // Only what says more than was typed; a tick says it already.
+  show_below(tick_ != nullptr || *understood == typed() ? QString() : *understood, false);
   return true;
 }
 

@@ -13,6 +13,7 @@ namespace clampwright::desk {
 PageView::PageView(const Look& look, QWidget* parent) : QTextBrowser(parent), look_(look) {
   setAccessibleName(tr("answer"));
   setOpenLinks(false);
+  setCursorWidth(0); // it is no place to write
   setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
   setTextInteractionFlags(Qt::TextBrowserInteraction | Qt::TextSelectableByKeyboard);

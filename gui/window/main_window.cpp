@@ -56,7 +56,6 @@ MainWindow::MainWindow(Bench& bench, WorkshopOpener& opener, Asking& asking, QWi
   auto* column = new QVBoxLayout(all);
   line_->setPlaceholderText(tr("Find a joint, machine, thread, class or calculator"));
   line_->setAccessibleName(tr("find"));
-  line_->setClearButtonEnabled(true);
   column->addWidget(line_);
   set_kind(*banner_, "banner");
   banner_->setWordWrap(true);

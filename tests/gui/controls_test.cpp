@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Every control of every page: it has a name, can be reached, is as large as the mode asks, and shows all of its words.
+#include <map>
+#include <set>
+
+#include <QAbstractButton>
+#include <QAccessible>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QScrollArea>
+#include <QTest>
+
+#include "gui/look/utf8.hpp"
+#include "gui/pages/page.hpp"
+#include "gui/pages/sentence_page.hpp"
+#include "tests/gui/desk.hpp"
+
+namespace clampwright::desk {
+
+namespace {
+
+// All that the find line can open.
+std::vector<Target> all_targets() {
+  std::vector<Target> targets;
+  for (const FoundLine& line : page_lines())
+    targets.push_back(line.target);
+  targets.push_back({Target::To::joint, "pump/clutch-hub"});
+  targets.push_back({Target::To::joint, "pump/head-nuts"});
+  targets.push_back({Target::To::machine, "pump"});
+  targets.push_back({Target::To::table, "strength-classes", {{k_table_words, "8.8"}}});
+  for (const RecordForm& form : record_forms())
+    targets.push_back({Target::To::record, form.id, {{k_record_of, "pump"}}});
+  targets.push_back({Target::To::record, "joint", {{k_record_key, "pump/clutch-hub"}}});
+  return targets;
+}
+
+std::string told(const QWidget& widget) {
+  QStringList path;
+  for (const QWidget* at = &widget; at != nullptr; at = at->parentWidget())
+    path.prepend(QString::fromLatin1(at->metaObject()->className()).section(QLatin1Char(':'), -1) +
+                 (at->objectName().isEmpty() ? QString() : QLatin1Char('#') + at->objectName()));
+  return to_utf8(path.join(QLatin1Char('/')));
+}
+
+// What a person can get at on the page that is open.
+template<class Kind>
+std::vector<Kind*> shown(QWidget& window) {
+  std::vector<Kind*> out;
+  for (Kind* one : window.findChildren<Kind*>())
+    if (one->isVisible()) out.push_back(one);
+  return out;
+}
+
+bool takes_focus(const QWidget& widget) {
+  return (widget.focusPolicy() & Qt::TabFocus) != 0 && widget.isEnabled() && widget.focusProxy() == nullptr;
+}
+
+class Controls : public Desk {
+ protected:
+  // Opens every page and looks at it; calculators with an answer and with all their blanks.
+  template<class Look>
+  void on_every_page(Look look) {
+    for (const Target& target : all_targets()) {
+      window().open(target);
+      if (auto* page = qobject_cast<SentencePage*>(window().page())) {
+        page->fill_in_example();
+        page->show_more(true);
+      }
+      settle();
+      look();
+    }
+  }
+};
+
+TEST_F(Controls, HaveAName) {
+  open_demo();
+  on_every_page([this] {
+    for (QWidget* widget : shown<QWidget>(window())) {
+      if (!takes_focus(*widget)) continue;
+      QAccessibleInterface* access = QAccessible::queryAccessibleInterface(widget);
+      ASSERT_NE(access, nullptr) << told(*widget);
+      EXPECT_FALSE(access->text(QAccessible::Name).trimmed().isEmpty()) << told(*widget);
+    }
+  });
+}
+
+// From the find line with Tab alone, through all of it and back; no trap.
+TEST_F(Controls, AreReachedByTab) {
+  open_demo();
+  on_every_page([this] {
+    std::set<QWidget*> wanted;
+    for (QWidget* widget : shown<QWidget>(window()))
+      if (takes_focus(*widget)) wanted.insert(widget);
+    window().find_line().setFocus();
+    std::set<QWidget*> reached;
+    // A page of text stops at each of its links as well.
+    const std::size_t k_most = 4 * wanted.size() + 40;
+    for (std::size_t i = 0; i < k_most; ++i) {
+      reached.insert(window().focusWidget());
+      QTest::keyClick(window().focusWidget(), Qt::Key_Tab);
+    }
+    for (QWidget* widget : wanted)
+      EXPECT_TRUE(reached.contains(widget)) << told(*widget);
+  });
+}
+
+// MIL-STD-1472E 5.4.3.1.3.3 (read in a scan): 19 mm for mittened fingers, 72 px at 96 dpi; LOOK.md: 32 px otherwise.
+TEST_F(Controls, AreAsLargeAsTheModeAsks) {
+  open_demo();
+  for (const bool bench_mode : {false, true}) {
+    Look look = bench->look();
+    look.bench = bench_mode;
+    bench->put_on_look(look);
+    const int least = bench_mode ? 72 : 32;
+    window().resize(1400, 1000);
+    on_every_page([&, this] {
+      for (QWidget* widget : shown<QWidget>(window())) {
+        const bool pressed = qobject_cast<QAbstractButton*>(widget) != nullptr ||
+                             qobject_cast<QComboBox*>(widget) != nullptr ||
+                             (qobject_cast<QLineEdit*>(widget) != nullptr &&
+                              qobject_cast<QComboBox*>(widget->parentWidget()) == nullptr);
+        // The corner of a table chooses all of it; Ctrl+A does that, and nothing here is done with all.
+        if (!pressed || !takes_focus(*widget)) continue;
+        EXPECT_GE(widget->height(), least) << told(*widget);
+        EXPECT_GE(widget->width(), least) << told(*widget);
+      }
+    });
+  }
+}
+
+// Words of a button or label that need more room than they have would be cut.
+void expect_whole_words(QWidget& window) {
+  for (QAbstractButton* button : shown<QAbstractButton>(window))
+    if (!button->text().isEmpty()) {
+      EXPECT_GE(button->width(), button->minimumSizeHint().width()) << told(*button) << to_utf8(button->text());
+      EXPECT_GE(button->height(), button->fontMetrics().height()) << told(*button);
+    }
+  for (QLabel* label : shown<QLabel>(window)) {
+    if (label->text().isEmpty()) continue;
+    const int wanted = label->wordWrap() ? label->heightForWidth(label->width()) : label->sizeHint().height();
+    EXPECT_GE(label->height(), wanted) << told(*label) << to_utf8(label->text());
+    if (!label->wordWrap()) {
+      EXPECT_GE(label->width(), label->sizeHint().width()) << told(*label) << to_utf8(label->text());
+    }
+  }
+}
+
+TEST_F(Controls, ShowAllOfTheirWordsAtTwiceTheSize) {
+  open_demo();
+  for (const double scale : {1.0, 2.0}) {
+    Look look = bench->look();
+    look.scale = scale;
+    bench->put_on_look(look);
+    window().resize(1280, 800);
+    on_every_page([this] { expect_whole_words(window()); });
+  }
+}
+
+// GNOME HIG, display compatibility (read): 640 wide for half of a small screen. At 100 %.
+TEST_F(Controls, FitASmallScreen) {
+  open_demo();
+  window().resize(640, 600);
+  on_every_page([this] {
+    EXPECT_LE(window().minimumSizeHint().width(), 640);
+    EXPECT_LE(window().minimumSizeHint().height(), 600);
+    EXPECT_TRUE(window().is_narrow());
+  });
+}
+
+TEST_F(Controls, HaveNoTwoKeysAlikeOnAPage) {
+  open_demo();
+  on_every_page([this] {
+    std::map<QString, std::string> keys;
+    for (QAbstractButton* button : shown<QAbstractButton>(window())) {
+      const QString key = QKeySequence::mnemonic(button->text()).toString();
+      if (key.isEmpty()) continue;
+      EXPECT_TRUE(keys.emplace(key, to_utf8(button->text())).second)
+          << to_utf8(key) << ": " << to_utf8(button->text()) << " and " << keys[key];
+    }
+  });
+}
+
+} // namespace
+
+} // namespace clampwright::desk

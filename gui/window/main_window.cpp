@@ -113,6 +113,7 @@ void MainWindow::show_page(Page* page) {
   pages_->setCurrentWidget(page);
   page_in_front_ = true;
   show_either();
+  show_title();
   page->take_focus();
 }
 
@@ -222,9 +223,16 @@ void MainWindow::start_again() {
 void MainWindow::show_banner() {
   banner_->setText(worded(specdb::k_invented));
   banner_->setVisible(bench_.is_invented());
-  const QString file = from_utf8(bench_.workshop_path().filename().string());
-  setWindowTitle(bench_.workshop() == nullptr ? QStringLiteral("Clampwright")
-                                              : QStringLiteral("%1 – Clampwright").arg(file));
+  show_title();
+}
+
+// The page, the file, the program: what tells two windows apart comes first.
+void MainWindow::show_title() {
+  QStringList parts;
+  if (page() != nullptr && !page()->isHidden()) parts << page()->title();
+  if (bench_.workshop() != nullptr) parts << from_utf8(bench_.workshop_path().filename().string());
+  parts << QStringLiteral("Clampwright");
+  setWindowTitle(parts.join(QStringLiteral(" – ")));
 }
 
 void MainWindow::move_between_panes() {

@@ -66,6 +66,7 @@ class MainWindow : public QMainWindow {
   void show_page(Page* page);
   void show_either();
   void show_banner();
+  void show_title();
   SentencePage* sentence_page(const std::string& id);
   JointPage* joint_page();
   ReadingPage* reading_page();

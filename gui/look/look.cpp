@@ -82,6 +82,11 @@ QCheckBox::indicator { width: @textpx; height: @textpx; border: 2px solid @rule;
 QCheckBox::indicator:checked { background: @focus; }
 QLineEdit, QComboBox { border: 2px solid @rule; border-radius: 4px; padding: 0 @halfpx; background: @field-ground;
   selection-background-color: @chosen-ground; selection-color: @chosen; }
+QComboBox { padding-right: @targetpx; }
+QComboBox::drop-down { border: 0; width: @targetpx; }
+QComboBox::down-arrow { image: none; }
+QTableView::item { padding: 0 @halfpx; }
+QTableView::item:selected { background: @chosen-ground; color: @chosen; }
 QLineEdit[refused="true"], QComboBox[refused="true"] { border: 2px dashed @refusal; }
 QComboBox QAbstractItemView { background: @field-ground; color: @field; selection-background-color: @chosen-ground;
   selection-color: @chosen; }

@@ -13,7 +13,6 @@ namespace clampwright::desk {
 PageView::PageView(const Look& look, QWidget* parent) : QTextBrowser(parent), look_(look) {
   setAccessibleName(tr("answer"));
   setOpenLinks(false);
-  setCursorWidth(0); // it is no place to write
   setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
   setTextInteractionFlags(Qt::TextBrowserInteraction | Qt::TextSelectableByKeyboard);
@@ -60,6 +59,7 @@ void PageView::put_on(const Look& look) {
 void PageView::write() {
   auto text = has_page_ ? page_text(content_, look_, state_) : std::make_unique<QTextDocument>();
   setDocument(text.get());
+  setCursorWidth(0); // it is no place to write; a new document forgets it
   text_ = std::move(text);
   setVisible(has_page_);
   fit_height();

@@ -10,11 +10,11 @@
 
 #include "cli/command_line.hpp"
 #include "cli/json/values_json.hpp"
-#include "cli/version.hpp"
 #include "core/quantity/read.hpp"
 #include "core/report/text_writer.hpp"
 #include "core/report/tightening_report.hpp"
 #include "core/text/plain_text.hpp"
+#include "core/version/version.hpp"
 #include "specdb/catalogue/names.hpp"
 #include "specdb/sql/error.hpp"
 #include "specdb/workshop/usual_place.hpp"

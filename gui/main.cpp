@@ -8,6 +8,7 @@
 #include <QDate>
 #include <QFileInfo>
 
+#include "core/version/version.hpp"
 #include "gui/look/utf8.hpp"
 #include "gui/models/workshop_opener.hpp"
 #include "gui/window/main_window.hpp"
@@ -45,7 +46,7 @@ std::optional<std::filesystem::path> file_to_open(const QStringList& told, const
 int main(int argc, char** argv) {
   QApplication application(argc, argv);
   QCoreApplication::setApplicationName(QStringLiteral("clampwright-desk"));
-  QCoreApplication::setApplicationVersion(QStringLiteral(CLAMPWRIGHT_VERSION));
+  QCoreApplication::setApplicationVersion(QString::fromLatin1(clampwright::k_version));
   QGuiApplication::setApplicationDisplayName(QStringLiteral("Clampwright"));
   QGuiApplication::setDesktopFileName(QStringLiteral("org.clampwright.desk"));
   QCommandLineParser parser;

@@ -5,7 +5,6 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/json/stack_json.hpp"
-#include "core/report/stack_report.hpp"
 
 namespace clampwright::cli {
 
@@ -56,8 +55,7 @@ Result<Outcome> AngleCommand::run(const Context& context) {
   out.result = std::make_shared<Json>(angle_json(*reply));
   out.findings = reply->answer.findings;
   out.working = reply->answer.working;
-  out.document = report::angle_report(reply->answer, context.units);
-  out.document.sources = reply->sources;
+  out.document = specdb::angle_document(*reply, context.units);
   out.sources = reply->sources;
   return out;
 }

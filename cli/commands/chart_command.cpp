@@ -7,12 +7,11 @@
 
 #include "cli/json/chart_json.hpp"
 #include "cli/json/values_json.hpp"
-#include "cli/version.hpp"
-#include "core/quantity/read.hpp"
 #include "core/report/chart_report.hpp"
 #include "core/report/html_writer.hpp"
 #include "core/report/text_writer.hpp"
 #include "core/text/plain_text.hpp"
+#include "core/version/version.hpp"
 #include "specdb/files/chart_csv.hpp"
 #include "specdb/files/write_file.hpp"
 #include "specdb/question/chart_question.hpp"
@@ -34,19 +33,6 @@ Result<Format> read_format(const std::optional<std::string>& text) {
                         "--format");
 }
 
-Result<tightening::Wanted> wanted_from(const std::optional<std::string>& proof,
-                                       const std::optional<std::string>& yield) {
-  if (proof && yield)
-    return refuse(Trouble::usage, "surplus", "the torque can be for one thing only", {},
-                  "give --proof-fraction 75% or --yield-fraction 90%");
-  tightening::Wanted wanted{yield ? tightening::Aim::yield_share : tightening::Aim::proof_share, {}, 0.75};
-  if (!proof && !yield) return wanted;
-  const auto share = quantity::read_share(proof ? *proof : *yield);
-  if (!share) return in_field(share.error(), proof ? "--proof-fraction" : "--yield-fraction");
-  wanted.share = *share;
-  return wanted;
-}
-
 std::string written(const tightening::Chart& chart, const report::Document& document, const report::Made& made,
                     Format format) {
   switch (format) {
@@ -58,13 +44,6 @@ std::string written(const tightening::Chart& chart, const report::Document& docu
     break;
   }
   return report::write_text(document, k_file_width);
-}
-
-finding::Findings findings_of(const tightening::Chart& chart) {
-  finding::Findings findings;
-  for (auto& shared : tightening::shared_findings(chart))
-    findings.push_back(std::move(shared.finding));
-  return findings;
 }
 
 } // namespace
@@ -132,25 +111,16 @@ Result<Outcome> ChartCommand::run(const Context& context) {
   if (context.json && format_ && !output_)
     return refuse(Trouble::usage, "surplus", "standard output can be JSON or another format, not both", *format_,
                   "leave out --json, or name a file for the other with --output", "--format");
-  const auto wanted = wanted_from(proof_fraction_, yield_fraction_);
-  if (!wanted) return Refusal(wanted.error());
-
   const specdb::Catalogue catalogue;
-  const auto chart = specdb::chart_for(catalogue, {*classes_, from_, to_, series_, options_.question(), *wanted});
-  if (!chart) {
-    Problem problem = chart.error();
-    if (problem.code == "out-of-range" && problem.field.empty()) {
-      problem.field = yield_fraction_ ? "--yield-fraction" : "--proof-fraction";
-      problem.input = text::quotable(yield_fraction_ ? *yield_fraction_ : proof_fraction_.value_or(""));
-    }
-    return Refusal(std::move(problem));
-  }
+  const auto chart = specdb::chart_for(
+      catalogue, {*classes_, from_, to_, series_, options_.question(), proof_fraction_, yield_fraction_});
+  if (!chart) return Refusal(chart.error());
 
   const report::Made made{fmt::format("clampwright {}", k_version), catalogue.data_version(), context.today};
   Outcome out;
   out.input = std::make_shared<Json>(echo());
   out.result = std::make_shared<Json>(chart_json(*chart, made.data_version));
-  out.findings = findings_of(*chart);
+  out.findings = specdb::findings_of(*chart);
   out.document = report::chart_report(*chart, made, context.units);
   out.sources = out.document.sources;
   out.working = out.document.working;

@@ -4,7 +4,6 @@
 #include <CLI/App.hpp>
 #include <nlohmann/json.hpp>
 
-#include "cli/commands/any_pitch.hpp"
 #include "cli/json/tightening_json.hpp"
 #include "core/report/tightening_report.hpp"
 #include "specdb/question/clamp_question.hpp"
@@ -34,7 +33,7 @@ Result<Outcome> ClampCommand::run(const Context& context) {
   options_.question().thread = *text;
   const specdb::Catalogue catalogue;
   const auto reply = specdb::answer_clamp(catalogue, {options_.question(), torque_});
-  if (!reply) return with_any_pitch(catalogue, *text, reply.error());
+  if (!reply) return Refusal(reply.error());
   const tightening::ClampAnswer& answer = reply->answer;
 
   Outcome out;

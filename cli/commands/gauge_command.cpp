@@ -92,8 +92,7 @@ Result<Outcome> GaugeCommand::run(const Context& context) {
                                           {"pitch_uncertainty", text_or_null(question_.pitch_doubt)}});
   out.result = std::make_shared<Json>(result_json(*answer));
   out.findings = answer->findings;
-  out.document =
-      report::gauge_report(answer->measured, answer->candidates, answer->findings, answer->sources, context.units);
+  out.document = specdb::gauge_document(*answer, context.units);
   out.working = out.document.working;
   out.sources = answer->sources;
   return out;

@@ -1,17 +1,31 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/commands/hand_command.hpp"
 
+#include <array>
+
 #include <CLI/App.hpp>
 #include <nlohmann/json.hpp>
 
+#include "cli/commands/field_options.hpp"
 #include "cli/commands/opened_workshop.hpp"
 #include "cli/json/hold_json.hpp"
 #include "cli/json/values_json.hpp"
-#include "core/report/hand_report.hpp"
-#include "specdb/catalogue/threads.hpp"
-#include "specdb/question/joint_report.hpp"
+#include "specdb/question/of_joint.hpp"
 
 namespace clampwright::cli {
+
+namespace {
+
+constexpr std::array k_help{
+    OptionHelp{"--rotation", "TURN", "of the shaft in service: clockwise or anticlockwise (cw, ccw, acw)"},
+    OptionHelp{"--seen-from", "SIDE", "free-end (where the spanner goes) or engine-side"},
+    OptionHelp{"--driver", "WHO", "which turns the other in service: shaft or part"},
+    OptionHelp{"--bore", "Q", "bore of the outer part, for the bound of its creep; with --shaft"},
+    OptionHelp{"--shaft", "Q", "shaft or pin that runs in it"},
+};
+static_assert(tells_all(k_help, specdb::k_hand_fields));
+
+} // namespace
 
 std::string_view HandCommand::summary() const { return "which hand of thread the drive calls for"; }
 std::string_view HandCommand::usage() const {
@@ -25,53 +39,30 @@ std::vector<Example> HandCommand::examples() const {
 }
 
 void HandCommand::declare(CLI::App& app) {
-  auto& q = question_;
-  app.add_option("--rotation", q.rotation, "of the shaft in service: clockwise or anticlockwise (cw, ccw, acw)")
-      ->type_name("TURN");
-  app.add_option("--seen-from", q.seen_from, "free-end (where the spanner goes) or engine-side")->type_name("SIDE");
-  app.add_option("--driver", q.driver, "which turns the other in service: shaft or part")->type_name("WHO");
-  app.add_option("--bore", q.bore, "bore of the outer part, for the bound of its creep; with --shaft")->type_name("Q");
-  app.add_option("--shaft", q.shaft, "shaft or pin that runs in it")->type_name("Q");
+  declare_fields(app, question_, specdb::k_hand_fields, k_help);
   app.add_option("--joint", joint_, "a joint of the workshop: what is on record for it")->type_name("NAME");
 }
 
 Result<Outcome> HandCommand::run(const Context& context) {
-  Outcome out;
-  specdb::HandQuestion question = question_;
-  std::optional<specdb::JointRecord> joint;
-  bool invented = false;
-  if (joint_) {
-    auto named = named_joint(context, *joint_, "--joint");
-    if (!named) return Refusal(named.error());
-    const specdb::Catalogue catalogue;
-    const auto thread = specdb::find_thread(catalogue, named->record.thread);
-    if (!thread) return Refusal(thread.error());
-    question = specdb::hand_for_joint(named->record, thread->thread.hand, std::move(question));
-    joint = std::move(named->record);
-    invented = named->invented;
-    out.hints = std::move(named->hints);
-  }
-  const auto reply = specdb::answer_hand(question);
-  if (!reply) return Refusal(reply.error());
+  auto needed = workshop_where(joint_.has_value(), context);
+  if (!needed) return Refusal(needed.error());
+  const specdb::Catalogue catalogue;
+  const auto told = specdb::tell_hand(catalogue, needed->get(), joint_, question_);
+  if (!told) return Refusal(told.error());
   Json input = Json::object();
   put_text(input, "joint", joint_);
-  put_text(input, "rotation", question_.rotation);
-  put_text(input, "seen_from", question_.seen_from);
-  put_text(input, "driver", question_.driver);
-  put_text(input, "bore", question_.bore);
-  put_text(input, "shaft", question_.shaft);
+  echo_into(input, question_, specdb::k_hand_fields);
+  Outcome out;
+  out.hints = std::move(needed->hints);
   out.input = std::make_shared<Json>(std::move(input));
-  Json result = hand_json(reply->answer);
-  result["joint"] = joint ? Json(joint->slug) : Json(nullptr);
-  result["seen_from"] = joint ? Json(joint->seen_from) : Json(nullptr);
-  result["invented"] = joint ? Json(invented) : Json(nullptr);
+  Json result = hand_json(told->reply.answer);
+  result["joint"] = told->joint ? Json(told->joint->slug) : Json(nullptr);
+  result["seen_from"] = told->joint ? Json(told->joint->seen_from) : Json(nullptr);
+  result["invented"] = told->joint ? Json(told->invented) : Json(nullptr);
   out.result = std::make_shared<Json>(std::move(result));
-  out.findings = reply->answer.findings;
-  out.document = report::hand_report(reply->answer);
-  out.document.sources = reply->sources;
-  if (joint) out.document.title += " [" + joint->slug + "]";
-  if (invented) out.document.banner = specdb::k_invented;
-  out.sources = reply->sources;
+  out.findings = told->reply.answer.findings;
+  out.document = specdb::hand_document(*told);
+  out.sources = out.document.sources;
   return out;
 }
 

@@ -6,12 +6,10 @@
 #include <CLI/App.hpp>
 #include <nlohmann/json.hpp>
 
+#include "cli/commands/field_options.hpp"
 #include "cli/commands/opened_workshop.hpp"
 #include "cli/json/hold_json.hpp"
-#include "core/report/hold_report.hpp"
-#include "core/text/plain_text.hpp"
-#include "specdb/question/hold_joint.hpp"
-#include "specdb/question/joint_report.hpp"
+#include "specdb/question/of_joint.hpp"
 
 namespace clampwright::cli {
 
@@ -19,59 +17,44 @@ namespace {
 
 using specdb::HoldQuestion;
 
-struct Entry {
-  specdb::MaybeText HoldQuestion::*text;
-  const char* option;
-  const char* type;
-  const char* says;
-};
-
 // clang-format off
-constexpr std::array k_entries{
-    Entry{&HoldQuestion::torque,          "--torque",          "Q",       "torque on the crank"},
-    Entry{&HoldQuestion::undo_torque,     "--undo-torque",     "Q",       "torque that undoing may need: all is told for it too"},
-    Entry{&HoldQuestion::by,              "--by",              "WAY",     "same-end, strap, gear, stop, far-end; stop if not said"},
-    Entry{&HoldQuestion::tool,            "--tool",            "NAME",    "hand; impact is refused"},
-    Entry{&HoldQuestion::stroke,          "--stroke",          "Q",       "stroke of the piston"},
-    Entry{&HoldQuestion::rod,             "--rod",             "Q",       "connecting rod, centre to centre"},
-    Entry{&HoldQuestion::angle,           "--angle",           "Q",       "crank angle before top dead centre, 45deg"},
-    Entry{&HoldQuestion::below_tdc,       "--below-tdc",       "Q",       "how far the crown stands below its top position"},
-    Entry{&HoldQuestion::stop_length,     "--stop-length",     "Q",       "from the plug's seat to the tip; with --crown-depth"},
-    Entry{&HoldQuestion::crown_depth,     "--crown-depth",     "Q",       "from the plug's seat to the crown at top dead centre"},
-    Entry{&HoldQuestion::port_depth,      "--port-depth",      "Q",       "the crown's way down until the highest port opens"},
-    Entry{&HoldQuestion::tip_diameter,    "--tip-diameter",    "Q",       "flat tip of the stop"},
-    Entry{&HoldQuestion::stop_incline,    "--stop-incline",    "Q",       "angle between the stop and the bore"},
-    Entry{&HoldQuestion::plug_thread,     "--plug-thread",     "THREAD",  "that the stop is screwed into"},
-    Entry{&HoldQuestion::plug_engaged,    "--plug-engaged",    "Q",       "its length that bears"},
-    Entry{&HoldQuestion::plug_material,   "--plug-material",   "NAME",    "metal of the head"},
-    Entry{&HoldQuestion::tip_limit,       "--tip-limit",       "Q",       "limit: pressure under the tip"},
-    Entry{&HoldQuestion::plug_margin,     "--plug-margin",     "X",       "limit: how many times its load the plug thread must bear"},
-    Entry{&HoldQuestion::rod_limit,       "--rod-limit",       "Q",       "limit: force along the rod"},
-    Entry{&HoldQuestion::stop_limit,      "--stop-limit",      "Q",       "limit: force along the stop"},
-    Entry{&HoldQuestion::crown_thickness, "--crown-thickness", "Q",       "for the order of its bending"},
-    Entry{&HoldQuestion::crown_radius,    "--crown-radius",    "Q",       "for the order of its bending"},
-    Entry{&HoldQuestion::strap_radius,    "--strap-radius",    "Q",       "where a strap or pin holder pulls"},
-    Entry{&HoldQuestion::gear_diameter,   "--gear-diameter",   "Q",       "pitch diameter of a locked gear"},
-    Entry{&HoldQuestion::pin_diameter,    "--pin-diameter",    "Q",       "far end: crank pin pressed into its webs"},
-    Entry{&HoldQuestion::pin_length,      "--pin-length",      "Q",       "far end: length pressed into one web"},
-    Entry{&HoldQuestion::pin_pressure,    "--pin-pressure",    "Q..Q",    "far end: pressure of the fit, a band"},
-    Entry{&HoldQuestion::pin_friction,    "--pin-friction",    "X..X",    "far end: friction of the fit, a band"},
+constexpr std::array k_help{
+    OptionHelp{"--torque",          "Q",       "torque on the crank"},
+    OptionHelp{"--undo-torque",     "Q",       "torque that undoing may need: all is told for it too"},
+    OptionHelp{"--by",              "WAY",     "same-end, strap, gear, stop, far-end; stop if not said"},
+    OptionHelp{"--tool",            "NAME",    "hand; impact is refused"},
+    OptionHelp{"--stroke",          "Q",       "stroke of the piston"},
+    OptionHelp{"--rod",             "Q",       "connecting rod, centre to centre"},
+    OptionHelp{"--angle",           "Q",       "crank angle before top dead centre, 45deg"},
+    OptionHelp{"--below-tdc",       "Q",       "how far the crown stands below its top position"},
+    OptionHelp{"--stop-length",     "Q",       "from the plug's seat to the tip; with --crown-depth"},
+    OptionHelp{"--crown-depth",     "Q",       "from the plug's seat to the crown at top dead centre"},
+    OptionHelp{"--port-depth",      "Q",       "the crown's way down until the highest port opens"},
+    OptionHelp{"--tip-diameter",    "Q",       "flat tip of the stop"},
+    OptionHelp{"--stop-incline",    "Q",       "angle between the stop and the bore"},
+    OptionHelp{"--plug-thread",     "THREAD",  "that the stop is screwed into"},
+    OptionHelp{"--plug-engaged",    "Q",       "its length that bears"},
+    OptionHelp{"--plug-material",   "NAME",    "metal of the head"},
+    OptionHelp{"--tip-limit",       "Q",       "limit: pressure under the tip"},
+    OptionHelp{"--plug-margin",     "X",       "limit: how many times its load the plug thread must bear"},
+    OptionHelp{"--rod-limit",       "Q",       "limit: force along the rod"},
+    OptionHelp{"--stop-limit",      "Q",       "limit: force along the stop"},
+    OptionHelp{"--crown-thickness", "Q",       "for the order of its bending"},
+    OptionHelp{"--crown-radius",    "Q",       "for the order of its bending"},
+    OptionHelp{"--strap-radius",    "Q",       "where a strap or pin holder pulls"},
+    OptionHelp{"--gear-diameter",   "Q",       "pitch diameter of a locked gear"},
+    OptionHelp{"--pin-diameter",    "Q",       "far end: crank pin pressed into its webs"},
+    OptionHelp{"--pin-length",      "Q",       "far end: length pressed into one web"},
+    OptionHelp{"--pin-pressure",    "Q..Q",    "far end: pressure of the fit, a band"},
+    OptionHelp{"--pin-friction",    "X..X",    "far end: friction of the fit, a band"},
 };
 // clang-format on
-
-// "--tip-diameter" is "tip_diameter".
-std::string key_of(std::string_view option) {
-  std::string key(option.substr(2));
-  for (char& c : key)
-    if (c == '-') c = '_';
-  return key;
-}
+static_assert(tells_all(k_help, specdb::k_hold_fields));
 
 Json echo_of(const HoldQuestion& question, const std::optional<std::string>& joint) {
   Json input = Json::object();
   if (joint) input["joint"] = *joint;
-  for (const Entry& entry : k_entries)
-    if (const auto& text = question.*entry.text) input[key_of(entry.option)] = *text;
+  echo_into(input, question, specdb::k_hold_fields);
   return input;
 }
 
@@ -102,40 +85,25 @@ std::vector<Example> HoldCommand::examples() const {
 
 void HoldCommand::declare(CLI::App& app) {
   app.add_option("--joint", joint_, "a joint of the workshop: its torque and its machine's record")->type_name("NAME");
-  for (const Entry& entry : k_entries)
-    app.add_option(entry.option, question_.*entry.text, entry.says)->type_name(entry.type);
+  declare_fields(app, question_, specdb::k_hold_fields, k_help);
 }
 
 Result<Outcome> HoldCommand::run(const Context& context) {
+  auto needed = workshop_where(joint_.has_value(), context);
+  if (!needed) return Refusal(needed.error());
   const specdb::Catalogue catalogue;
+  const auto told = specdb::tell_hold(catalogue, needed->get(), joint_, question_);
+  if (!told) return Refusal(told.error());
+  const crank::HoldAnswer& answer = told->reply.answer;
   Outcome out;
-  specdb::HoldQuestion question = question_;
-  std::optional<specdb::JointAnswer> joint;
-  bool invented = false;
-  if (joint_) {
-    auto named = named_joint(context, *joint_, "--joint");
-    if (!named) return Refusal(named.error());
-    auto answer = specdb::answer_for(catalogue, named->record);
-    if (!answer) return Refusal(answer.error());
-    joint = std::move(*answer);
-    auto filled = specdb::hold_for_joint(*joint, std::move(question));
-    if (!filled) return Refusal(filled.error());
-    question = std::move(*filled);
-    invented = named->invented;
-    out.hints = std::move(named->hints);
-  }
-  const auto reply = specdb::answer_hold(catalogue, question);
-  if (!reply) return Refusal(reply.error());
+  out.hints = std::move(needed->hints);
   out.input = std::make_shared<Json>(echo_of(question_, joint_));
-  out.result = std::make_shared<Json>(hold_json(*reply, joint ? &*joint : nullptr, invented));
-  out.findings = reply->answer.findings;
-  out.working = reply->answer.working;
-  out.document = report::hold_report(reply->answer, context.units);
-  out.document.sources = reply->sources;
-  if (joint) out.document.title += " [" + joint->joint.slug + "]";
-  if (invented) out.document.banner = specdb::k_invented;
-  out.sources = reply->sources;
-  out.exit = has_failed(reply->answer) ? ExitCode::check_failed : ExitCode::answered;
+  out.result = std::make_shared<Json>(hold_json(told->reply, told->joint ? &*told->joint : nullptr, told->invented));
+  out.findings = answer.findings;
+  out.working = answer.working;
+  out.document = specdb::hold_document(*told, context.units);
+  out.sources = out.document.sources;
+  out.exit = has_failed(answer) ? ExitCode::check_failed : ExitCode::answered;
   return out;
 }
 

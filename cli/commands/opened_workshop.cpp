@@ -11,6 +11,16 @@ Result<specdb::Workshop> open_workshop(const Context& context) {
   return specdb::Workshop::open(*file);
 }
 
+Result<NeededWorkshop> workshop_where(bool needed, const Context& context) {
+  NeededWorkshop out;
+  if (!needed) return out;
+  auto workshop = open_workshop(context);
+  if (!workshop) return Refusal(workshop.error());
+  if (!workshop->note().empty()) out.hints.push_back(workshop->note());
+  out.workshop = std::move(*workshop);
+  return out;
+}
+
 Result<NamedJoint> named_joint(const Context& context, const std::string& words, const std::string& field) {
   const auto workshop = open_workshop(context);
   if (!workshop) return Refusal(workshop.error());

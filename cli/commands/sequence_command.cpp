@@ -9,12 +9,10 @@
 #include "cli/json/sequence_json.hpp"
 #include "cli/json/values_json.hpp"
 #include "core/report/sequence_drawing.hpp"
-#include "core/report/sequence_report.hpp"
 #include "core/report/text_writer.hpp"
-#include "core/report/tightening_report.hpp"
 #include "core/text/plain_text.hpp"
 #include "specdb/files/write_file.hpp"
-#include "specdb/question/joint_report.hpp"
+#include "specdb/question/of_joint.hpp"
 
 namespace clampwright::cli {
 
@@ -90,39 +88,25 @@ Result<Outcome> SequenceCommand::run(const Context& context) {
                   "leave out --json, or name a file for the other with --output", "--format");
   if (context.unit != nullptr && context.unit->kind == quantity::Kind::torque) question_.unit = context.unit;
 
+  auto needed = workshop_where(joint_.has_value(), context);
+  if (!needed) return Refusal(needed.error());
+  const specdb::Catalogue catalogue;
+  const auto told = specdb::tell_sequence(catalogue, needed->get(), joint_, question_);
+  if (!told) return Refusal(told.error());
+  const specdb::SequenceReply& reply = told->reply;
   Outcome out;
-  std::optional<specdb::JointAnswer> joint;
-  bool invented = false;
-  if (joint_) {
-    auto named = named_joint(context, *joint_, "--joint");
-    if (!named) return Refusal(named.error());
-    const specdb::Catalogue catalogue;
-    auto answer = specdb::answer_for(catalogue, named->record);
-    if (!answer) return Refusal(answer.error());
-    joint = std::move(*answer);
-    invented = named->invented;
-    out.hints = std::move(named->hints);
-  }
-  const auto reply = specdb::answer_sequence(question_, joint ? &*joint : nullptr);
-  if (!reply) return Refusal(reply.error());
+  out.hints = std::move(needed->hints);
   out.input = std::make_shared<Json>(echo());
-  Json result = sequence_json(*reply);
-  result["invented"] = joint ? Json(invented) : Json(nullptr);
+  Json result = sequence_json(reply);
+  result["invented"] = told->joint ? Json(told->invented) : Json(nullptr);
   out.result = std::make_shared<Json>(std::move(result));
-  out.findings = reply->findings;
-  out.document =
-      report::sequence_report(reply->sequence, reply->heading, reply->seen_from, reply->page_words, context.units);
-  if (invented) out.document.banner = specdb::k_invented;
-  if (finding::has_stop(reply->findings)) {
-    out.document.title = "STOP, see below. " + out.document.title;
-    out.exit = ExitCode::check_failed;
-  }
-  out.document.remarks = report::remarks_of(reply->findings, context.units);
-  if (joint) out.document.sources.insert(out.document.sources.begin(), joint->joint.figure.source);
+  out.findings = reply.findings;
+  out.document = specdb::sequence_document(*told, context.units);
+  if (finding::has_stop(reply.findings)) out.exit = ExitCode::check_failed;
   out.sources = out.document.sources;
   const auto written = [&] {
-    return *format == Format::svg ? report::write_svg(report::sequence_drawing(reply->sequence, reply->heading,
-                                                                               reply->seen_from, out.document.banner))
+    return *format == Format::svg ? report::write_svg(report::sequence_drawing(reply.sequence, reply.heading,
+                                                                               reply.seen_from, out.document.banner))
                                   : report::write_text(out.document, k_file_width);
   };
   if (output_) {

@@ -6,7 +6,6 @@
 
 #include "cli/json/stack_json.hpp"
 #include "cli/json/values_json.hpp"
-#include "core/report/stack_report.hpp"
 
 namespace clampwright::cli {
 
@@ -48,8 +47,7 @@ Result<Outcome> SlotCommand::run(const Context& context) {
   const auto text = only_word("a thread", examples().front().line);
   if (!text) return Refusal(text.error());
   options_.question().thread = *text;
-  // The castle nut is what is turned and pressed on the parts.
-  if (!options_.question().turned && !options_.question().face_outer) options_.question().turned = "nut";
+  options_.question() = specdb::with_castle_nut(options_.question());
   const specdb::Catalogue catalogue;
   const auto reply = specdb::answer_slot(
       catalogue, {options_.question(), stack_.question(), slots_, pin_holes_, torque_, low_, high_});
@@ -66,8 +64,7 @@ Result<Outcome> SlotCommand::run(const Context& context) {
   out.result = std::make_shared<Json>(slot_json(*reply));
   out.findings = reply->answer.findings;
   out.working = reply->answer.working;
-  out.document = report::slot_report(reply->answer, context.units);
-  out.document.sources = reply->sources;
+  out.document = specdb::slot_document(*reply, context.units);
   out.sources = reply->sources;
   return out;
 }

@@ -8,7 +8,6 @@
 
 #include "cli/json/strip_json.hpp"
 #include "cli/json/values_json.hpp"
-#include "core/report/strip_report.hpp"
 #include "specdb/catalogue/materials.hpp"
 #include "specdb/catalogue/strengths.hpp"
 #include "specdb/catalogue/surfaces.hpp"
@@ -92,9 +91,7 @@ Result<Outcome> StripCommand::run(const Context& context) {
   out.result = std::make_shared<Json>(strip_json(*reply));
   out.findings = reply->answer.findings;
   out.working = reply->answer.working;
-  out.document =
-      report::strip_report(reply->answer, reply->published, reply->clamp ? &*reply->clamp : nullptr, context.units);
-  out.document.sources = reply->sources;
+  out.document = specdb::strip_document(*reply, context.units);
   out.sources = reply->sources;
   out.exit = is_over(out.findings) ? ExitCode::check_failed : ExitCode::answered;
   return out;

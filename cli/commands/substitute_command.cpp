@@ -8,12 +8,13 @@
 #include <fmt/ranges.h>
 #include <nlohmann/json.hpp>
 
+#include "cli/commands/field_options.hpp"
 #include "cli/commands/opened_workshop.hpp"
 #include "cli/json/substitute_json.hpp"
-#include "core/report/substitute_report.hpp"
 #include "specdb/catalogue/materials.hpp"
 #include "specdb/catalogue/nuts.hpp"
-#include "specdb/question/joint_report.hpp"
+#include "specdb/question/case_fields.hpp"
+#include "specdb/question/of_joint.hpp"
 
 namespace clampwright::cli {
 
@@ -21,35 +22,26 @@ namespace {
 
 constexpr const char* k_like = "substitute \"M10 8.8\" --with \"M10 10.9\"";
 
-struct Option {
-  const char* name;
-  const char* key; // in `input`
-  std::optional<std::string> specdb::SubstituteQuestion::*text;
-  const char* says;
-  const char* type;
+constexpr std::array k_help{
+    OptionHelp{"--with-surfaces", "NAME", "finish of the one offered: zinc-dry, oiled, ..."},
+    OptionHelp{"--with-mu", "X", "friction of the one offered, thread and face"},
+    OptionHelp{"--with-nut-factor", "X", "nut factor of the one offered"},
+    OptionHelp{"--with-head", "NAME", "head of the one offered"},
+    OptionHelp{"--coating", "NAME", "plain, electroplated, hot-dip, zinc-flake or phosphate"},
+    OptionHelp{"--nut", "C", "class of the nut"},
+    OptionHelp{"--mating", "NAME", "what it screws into: cast-aluminium, steel, ..."},
+    OptionHelp{"--engagement", "Q", "length of thread engaged in that part"},
+    OptionHelp{"--seat", "NAME", "material under the turned part"},
+    OptionHelp{"--length", "Q", "length of the one offered, under the head"},
+    OptionHelp{"--original-length", "Q", "length of the original"},
+    OptionHelp{"--grip", "Q", "what is clamped between head and thread"},
+    OptionHelp{"--hole-depth", "Q", "depth of thread in the hole"},
+    OptionHelp{"--duty", "D", "dry or wet"},
+    OptionHelp{"--temperature", "Q", "how hot the joint runs"},
+    OptionHelp{"--torque", "Q", "the torque of the original"},
+    OptionHelp{"--condition", "W", "of the one offered: new or used"},
 };
-
-using Q = specdb::SubstituteQuestion;
-constexpr std::array k_options{
-    Option{"--with-surfaces", "with_surfaces", &Q::with_surfaces, "finish of the one offered: zinc-dry, oiled, ...",
-           "NAME"},
-    Option{"--with-mu", "with_mu", &Q::with_mu, "friction of the one offered, thread and face", "X"},
-    Option{"--with-nut-factor", "with_nut_factor", &Q::with_nut_factor, "nut factor of the one offered", "X"},
-    Option{"--with-head", "with_head", &Q::with_head, "head of the one offered", "NAME"},
-    Option{"--coating", "coating", &Q::coating, "plain, electroplated, hot-dip, zinc-flake or phosphate", "NAME"},
-    Option{"--nut", "nut", &Q::nut, "class of the nut", "C"},
-    Option{"--mating", "mating", &Q::mating, "what it screws into: cast-aluminium, steel, ...", "NAME"},
-    Option{"--engagement", "engagement", &Q::engagement, "length of thread engaged in that part", "Q"},
-    Option{"--seat", "seat", &Q::seat, "material under the turned part", "NAME"},
-    Option{"--length", "length", &Q::length, "length of the one offered, under the head", "Q"},
-    Option{"--original-length", "original_length", &Q::original_length, "length of the original", "Q"},
-    Option{"--grip", "grip", &Q::grip, "what is clamped between head and thread", "Q"},
-    Option{"--hole-depth", "hole_depth", &Q::hole_depth, "depth of thread in the hole", "Q"},
-    Option{"--duty", "duty", &Q::duty, "dry or wet", "D"},
-    Option{"--temperature", "temperature", &Q::temperature, "how hot the joint runs", "Q"},
-    Option{"--torque", "torque", &Q::torque, "the torque of the original", "Q"},
-    Option{"--condition", "condition", &Q::condition, "of the one offered: new or used", "W"},
-};
+static_assert(tells_all(k_help, specdb::k_substitute_fields));
 
 } // namespace
 
@@ -78,8 +70,7 @@ void SubstituteCommand::declare(CLI::App& app) {
   declare_words(app);
   app.add_option("--with", with_, "the one offered: thread and class")->type_name("\"THREAD CLASS\"");
   app.add_option("--joint", joint_, "a joint of the workshop: what it knows is not asked")->type_name("NAME");
-  for (const Option& option : k_options)
-    app.add_option(option.name, question_.*option.text, option.says)->type_name(option.type);
+  declare_fields(app, question_, specdb::k_substitute_fields, k_help);
   app.add_flag("--aircraft", question_.approval_needed, "an aircraft part, or a certified machine");
   options_.declare(app, CaseOptions::Sizes::one_of_told_class);
 }
@@ -90,8 +81,7 @@ Json SubstituteCommand::echo() const {
   if (!question_.original.empty()) input["original"] = question_.original;
   input["with"] = question_.offered;
   if (joint_) input["joint"] = *joint_;
-  for (const Option& option : k_options)
-    if (const auto& text = question_.*option.text) input[option.key] = *text;
+  echo_into(input, question_, specdb::k_substitute_fields);
   if (question_.approval_needed) input["aircraft"] = true;
   return input;
 }
@@ -107,31 +97,22 @@ Result<Outcome> SubstituteCommand::run(const Context& context) {
   }
   question_.offered = *with_;
   question_.how = options_.question();
-  Outcome out;
-  std::optional<bool> invented;
-  if (joint_) {
-    if (options_.describes_fastener())
-      return refuse(Trouble::usage, "surplus", "the joint knows how it is tightened, and options say it again", {},
-                    "leave them out, or write the original out and leave --joint out", "--joint");
-    auto named = named_joint(context, *joint_, "--joint");
-    if (!named) return Refusal(named.error());
-    question_.joint = std::move(named->record);
-    invented = named->invented;
-    out.hints = std::move(named->hints);
-  }
+  auto needed = workshop_where(joint_.has_value() && !specdb::describes_fastener(question_.how), context);
+  if (!needed) return Refusal(needed.error());
   const specdb::Catalogue catalogue;
-  const auto answer = specdb::answer_for(catalogue, question_);
-  if (!answer) return Refusal(answer.error());
-  out.document = report::substitute_report(answer->question, answer->answer, answer->published, context.units);
-  if (invented.value_or(false)) out.document.banner = specdb::k_invented;
+  const auto told = specdb::tell_substitute(catalogue, needed->get(), joint_, question_);
+  if (!told) return Refusal(told.error());
+  Outcome out;
+  out.hints = std::move(needed->hints);
+  out.document = specdb::substitute_document(*told, context.units);
   out.input = std::make_shared<Json>(echo());
-  Json result = substitute_json(*answer);
-  result["invented"] = invented ? Json(*invented) : Json(nullptr);
+  Json result = substitute_json(told->answer);
+  result["invented"] = told->invented ? Json(*told->invented) : Json(nullptr);
   out.result = std::make_shared<Json>(std::move(result));
-  out.findings = answer->answer.findings;
+  out.findings = told->answer.answer.findings;
   out.working = out.document.working;
   out.sources = out.document.sources;
-  const auto verdict = answer->answer.verdict;
+  const auto verdict = told->answer.answer.verdict;
   out.exit = verdict == substitute::Verdict::not_adequate || verdict == substitute::Verdict::not_known
                  ? ExitCode::check_failed
                  : ExitCode::answered;

@@ -7,11 +7,7 @@
 #include "cli/commands/any_pitch.hpp"
 #include "cli/json/size_json.hpp"
 #include "cli/json/values_json.hpp"
-#include "core/report/thread_report.hpp"
-#include "core/thread/geometry.hpp"
-#include "specdb/catalogue/size_facts.hpp"
-#include "specdb/catalogue/threads.hpp"
-#include "specdb/question/size_report.hpp"
+#include "specdb/question/thread_question.hpp"
 
 namespace clampwright::cli {
 
@@ -33,30 +29,19 @@ Result<Outcome> ThreadCommand::run(const Context& context) {
   const auto text = only_word("a thread", "thread \"1/4-28 UNF\"");
   if (!text) return Refusal(text.error());
   const specdb::Catalogue catalogue;
-  const auto found =
-      any_pitch_ ? specdb::find_thread_of_any_pitch(catalogue, *text) : specdb::find_thread(catalogue, *text);
-  if (!found) return with_any_pitch(catalogue, *text, found.error());
+  const auto reply = specdb::answer_thread(catalogue, {*text, any_pitch_});
+  if (!reply) return Refusal(reply.error());
   Outcome out;
   Json input{{"thread", *text}};
   if (any_pitch_) input["any_pitch"] = true;
   out.input = std::make_shared<Json>(std::move(input));
-  const specdb::SizeFacts facts = specdb::size_facts(catalogue, found->thread);
-  Json result = thread_json(found->thread, found->stress_area_table, found->limits);
-  result.update(size_json(found->thread, facts));
+  const specdb::ThreadEntry& entry = reply->entry;
+  Json result = thread_json(entry.thread, entry.stress_area_table, entry.limits);
+  result.update(size_json(entry.thread, reply->facts));
   out.result = std::make_shared<Json>(std::move(result));
-  if (found->thread.hand == thread::Hand::left)
-    out.findings.push_back({finding::Code::left_hand, finding::Severity::mind, {}});
-  if (!found->thread.listed)
-    out.findings.push_back({finding::Code::thread_not_listed,
-                            finding::Severity::mind,
-                            {found->thread.designation, std::string(thread::form_standard(found->thread.form))}});
-  out.working = thread::geometry_working(found->thread);
-  out.document =
-      report::thread_report(found->thread, found->stress_area_table, found->limits, found->sources, context.units);
-  auto section = specdb::size_section(found->thread, facts, context.units);
-  if (!section.rows.empty()) out.document.sections.push_back(std::move(section));
-  for (const Source& source : facts.sources)
-    out.document.sources.push_back(source);
+  out.findings = reply->findings;
+  out.document = specdb::thread_document(*reply, context.units);
+  out.working = out.document.working;
   out.sources = out.document.sources;
   return out;
 }

@@ -4,7 +4,6 @@
 #include <CLI/App.hpp>
 #include <nlohmann/json.hpp>
 
-#include "cli/commands/any_pitch.hpp"
 #include "cli/json/tightening_json.hpp"
 #include "core/report/tightening_report.hpp"
 #include "specdb/question/clamp_question.hpp"
@@ -43,7 +42,7 @@ Result<Outcome> TorqueCommand::run(const Context& context) {
   const specdb::Catalogue catalogue;
   const auto reply =
       specdb::answer_torque(catalogue, {options_.question(), preload_, proof_fraction_, yield_fraction_});
-  if (!reply) return with_any_pitch(catalogue, *text, reply.error());
+  if (!reply) return Refusal(reply.error());
   const tightening::TorqueAnswer& answer = reply->answer;
 
   Outcome out;

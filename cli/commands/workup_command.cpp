@@ -8,53 +8,40 @@
 #include <fmt/ranges.h>
 #include <nlohmann/json.hpp>
 
+#include "cli/commands/field_options.hpp"
 #include "cli/commands/opened_workshop.hpp"
 #include "cli/json/workup_json.hpp"
-#include "core/report/workup_report.hpp"
 #include "specdb/catalogue/materials.hpp"
 #include "specdb/catalogue/nut_strengths.hpp"
-#include "specdb/question/joint_report.hpp"
+#include "specdb/question/of_joint.hpp"
 
 namespace clampwright::cli {
 
 namespace {
 
-using Q = specdb::WorkupQuestion;
-
-struct Option {
-  const char* name;
-  const char* key; // in `input`
-  std::optional<std::string> Q::*text;
-  const char* says;
-  const char* type;
+constexpr std::array k_help{
+    OptionHelp{"--material", "NAME", "what it screws into: cast-aluminium, steel, ..."},
+    OptionHelp{"--engagement", "Q", "length of thread engaged in it"},
+    OptionHelp{"--nut", "C", "class of the nut"},
+    OptionHelp{"--seat", "NAME", "material under the turned part"},
+    OptionHelp{"--soft", "NAME", "wood, plastic or a gasket between the parts"},
+    OptionHelp{"--soft-limit", "Q", "pressure that it bears, from its maker"},
+    OptionHelp{"--must-clamp", "Q", "clamp load that each bolt must keep"},
+    OptionHelp{"--pull", "Q", "pull along each bolt in service"},
+    OptionHelp{"--carry", "Q", "torque that the clamped faces carry by friction"},
+    OptionHelp{"--radius", "Q", "at which those faces rub"},
+    OptionHelp{"--slip", "Q", "force across the bolts that they carry"},
+    OptionHelp{"--face-friction", "X", "of those faces, the least"},
+    OptionHelp{"--faces", "N", "that would have to slip; 1 if not said"},
+    OptionHelp{"--pressure", "Q", "pressure that pushes the parts apart"},
+    OptionHelp{"--sealed-diameter", "Q", "that it works on"},
+    OptionHelp{"--bolts", "N", "that share torque, force and pressure"},
+    OptionHelp{"--loss", "X", "share of the clamp load that goes after tightening"},
+    OptionHelp{"--proof-share", "X", "of the proof load that is used; 75 % if not said"},
+    OptionHelp{"--yield-share", "X", "of yield, with torsion; 90 % if not said"},
+    OptionHelp{"--thread-margin", "X", "strip load over the allowed one; 1.5 if not said"},
 };
-
-constexpr std::array k_options{
-    Option{"--material", "material", &Q::material, "what it screws into: cast-aluminium, steel, ...", "NAME"},
-    Option{"--engagement", "engagement", &Q::engagement, "length of thread engaged in it", "Q"},
-    Option{"--nut", "nut", &Q::nut, "class of the nut", "C"},
-    Option{"--seat", "seat", &Q::seat, "material under the turned part", "NAME"},
-    Option{"--soft", "soft", &Q::soft, "wood, plastic or a gasket between the parts", "NAME"},
-    Option{"--soft-limit", "soft_limit", &Q::soft_limit, "pressure that it bears, from its maker", "Q"},
-    Option{"--must-clamp", "must_clamp", &Q::must_clamp, "clamp load that each bolt must keep", "Q"},
-    Option{"--pull", "pull", &Q::pull, "pull along each bolt in service", "Q"},
-    Option{"--carry", "carry", &Q::carry, "torque that the clamped faces carry by friction", "Q"},
-    Option{"--radius", "radius", &Q::radius, "at which those faces rub", "Q"},
-    Option{"--slip", "slip", &Q::slip, "force across the bolts that they carry", "Q"},
-    Option{"--face-friction", "face_friction", &Q::friction, "of those faces, the least", "X"},
-    Option{"--faces", "faces", &Q::faces, "that would have to slip; 1 if not said", "N"},
-    Option{"--pressure", "pressure", &Q::pressure, "pressure that pushes the parts apart", "Q"},
-    Option{"--sealed-diameter", "sealed_diameter", &Q::sealed, "that it works on", "Q"},
-    Option{"--bolts", "bolts", &Q::bolts, "that share torque, force and pressure", "N"},
-    Option{"--loss", "loss", &Q::loss, "share of the clamp load that goes after tightening", "X"},
-    Option{"--proof-share", "proof_share", &Q::proof_share, "of the proof load that is used; 75 % if not said", "X"},
-    Option{"--yield-share", "yield_share", &Q::yield_share, "of yield, with torsion; 90 % if not said", "X"},
-    Option{"--thread-margin", "thread_margin", &Q::thread_margin, "strip load over the allowed one; 1.5 if not said",
-           "X"},
-};
-
-constexpr const char* k_like =
-    "workup winch/brake-pivot, or workup --thread M8 --class 8.8 --surfaces oiled --must-clamp 5kN";
+static_assert(tells_all(k_help, specdb::k_workup_fields));
 
 } // namespace
 
@@ -83,60 +70,48 @@ std::vector<std::pair<std::string, std::string>> WorkupCommand::lists() const {
 void WorkupCommand::declare(CLI::App& app) {
   declare_words(app);
   app.add_option("--thread", thread_, "where no joint is named: the thread")->type_name("T");
-  for (const Option& option : k_options)
-    app.add_option(option.name, question_.*option.text, option.says)->type_name(option.type);
+  declare_fields(app, question_, specdb::k_workup_fields, k_help);
   options_.declare(app);
 }
 
-Json WorkupCommand::echo() const {
+Json WorkupCommand::echo(const std::optional<specdb::JointRecord>& joint) const {
   Json input = options_.echo();
-  if (question_.joint) {
+  if (joint) {
     input.erase("thread");
-    input["joint"] = question_.joint->slug;
+    input["joint"] = joint->slug;
   }
-  for (const Option& option : k_options)
-    if (const auto& text = question_.*option.text) input[option.key] = *text;
+  echo_into(input, question_, specdb::k_workup_fields);
   return input;
 }
 
 Result<Outcome> WorkupCommand::run(const Context& context) {
-  if (thread_.has_value() != words_.empty())
-    return refuse(Trouble::usage, thread_ ? "surplus" : "missing",
-                  thread_ ? "both a joint and --thread are there" : "what is to be tightened is missing", {},
-                  fmt::format("write {}", k_like));
-  Outcome out;
-  bool invented = false;
-  report::WorkupPlace place;
-  if (thread_) {
+  if (thread_ && !words_.empty()) return specdb::joint_and_thread();
+  if (!thread_ && words_.empty())
+    return refuse(Trouble::usage, "missing", "what is to be tightened is missing", {},
+                  fmt::format("write {}", specdb::k_workup_like));
+  auto needed = workshop_where(!thread_, context);
+  if (!needed) return Refusal(needed.error());
+  std::optional<std::string> joint;
+  if (thread_)
     options_.question().thread = *thread_;
-  } else {
-    auto named = named_joint(context, fmt::format("{}", fmt::join(words_, " ")));
-    if (!named) return Refusal(named.error());
-    place.joint = fmt::format("{}, {}", named->record.slug, named->record.name);
-    question_.joint = std::move(named->record);
-    invented = named->invented;
-    out.hints = std::move(named->hints);
-  }
+  else
+    joint = fmt::format("{}", fmt::join(words_, " "));
   question_.how = options_.question();
   const specdb::Catalogue catalogue;
-  auto reply = specdb::answer_workup(catalogue, question_);
-  if (!reply) return Refusal(reply.error());
-  place.part = reply->part;
-  place.must_clamp_because = reply->must_clamp_because;
-  place.loss_told = reply->loss_told;
-  place.makers_figure = reply->makers_figure;
-  place.figure_words = reply->figure_words;
-  out.document = report::workup_report(reply->answer, place, context.units);
-  if (invented) out.document.banner = specdb::k_invented;
-  out.document.sources = reply->sources;
-  out.input = std::make_shared<Json>(echo());
-  Json result = workup_json(*reply);
-  if (question_.joint) result["invented"] = invented;
+  const auto told = specdb::tell_workup(catalogue, needed->get(), joint, question_);
+  if (!told) return Refusal(told.error());
+  const specdb::WorkupReply& reply = told->reply;
+  Outcome out;
+  out.hints = std::move(needed->hints);
+  out.document = specdb::workup_document(*told, context.units);
+  out.input = std::make_shared<Json>(echo(told->joint));
+  Json result = workup_json(reply);
+  if (told->joint) result["invented"] = told->invented;
   out.result = std::make_shared<Json>(std::move(result));
-  out.findings = reply->answer.findings;
-  out.working = reply->answer.working;
-  out.sources = std::move(reply->sources);
-  out.exit = reply->answer.verdict == workup::Verdict::none || finding::has_stop(reply->answer.findings)
+  out.findings = reply.answer.findings;
+  out.working = reply.answer.working;
+  out.sources = reply.sources;
+  out.exit = reply.answer.verdict == workup::Verdict::none || finding::has_stop(reply.answer.findings)
                  ? ExitCode::check_failed
                  : ExitCode::answered;
   return out;

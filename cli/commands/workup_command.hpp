@@ -19,7 +19,7 @@ class WorkupCommand : public Command {
   [[nodiscard]] Result<Outcome> run(const Context& context) override;
 
  private:
-  [[nodiscard]] Json echo() const;
+  [[nodiscard]] Json echo(const std::optional<specdb::JointRecord>& joint) const;
 
   CaseOptions options_;
   specdb::WorkupQuestion question_;

@@ -9,8 +9,6 @@
 #include "cli/json/values_json.hpp"
 #include "cli/json/wrench_json.hpp"
 #include "specdb/question/wrench_report.hpp"
-#include "specdb/workshop/joints.hpp"
-#include "specdb/workshop/wrenches.hpp"
 
 namespace clampwright::cli {
 
@@ -80,42 +78,24 @@ Result<Outcome> WrenchSetCommand::run(const Context& context) {
   if (!words_.empty())
     return refuse(Trouble::usage, "surplus", "wrench set takes options only", words_.front(),
                   "write clampwright wrench set --torque 25Nm --arm 300mm");
-  specdb::WrenchSetContext asked{{}, nullptr, context.unit, context.today};
-  std::optional<specdb::Workshop> workshop;
-  if (wrench_ || joint_) {
-    auto opened = open_workshop(context);
-    if (!opened) return Refusal(opened.error());
-    workshop = std::move(*opened);
-  }
-  if (wrench_) {
-    auto wrench = specdb::find_wrench(*workshop, *wrench_);
-    if (!wrench) return in_field(wrench.error(), "--wrench");
-    asked.wrench = std::move(*wrench);
-  }
-  std::optional<specdb::JointAnswer> joint;
-  if (joint_) {
-    const auto record = specdb::find_joint(*workshop, *joint_);
-    if (!record) return in_field(record.error(), "--joint");
-    const specdb::Catalogue catalogue;
-    auto answer = specdb::answer_for(catalogue, *record);
-    if (!answer) return Refusal(answer.error());
-    joint = std::move(*answer);
-    asked.joint = &*joint;
-  }
-  const auto reply = specdb::answer_wrench_set(question_, asked);
-  if (!reply) return Refusal(reply.error());
+  auto needed = workshop_where(wrench_ || joint_, context);
+  if (!needed) return Refusal(needed.error());
+  const specdb::Catalogue catalogue;
+  const auto told =
+      specdb::tell_wrench_set(catalogue, needed->get(), {wrench_, joint_}, question_, context.unit, context.today);
+  if (!told) return Refusal(told.error());
+  const specdb::WrenchSetReply& reply = told->reply;
   Outcome out;
   out.input = std::make_shared<Json>(echo_of(question_, wrench_, joint_));
-  const bool invented = workshop && workshop->is_invented();
-  Json result = wrench_set_json(*reply);
-  result["invented"] = invented;
+  Json result = wrench_set_json(reply);
+  result["invented"] = told->invented;
   out.result = std::make_shared<Json>(std::move(result));
-  out.findings = reply->findings;
-  out.working = reply->working;
-  out.sources = reply->sources;
-  out.document = specdb::wrench_set_report(*reply, asked.joint, context.units, invented);
-  out.exit = reply->suits && !finding::has_stop(reply->findings) ? ExitCode::answered : ExitCode::check_failed;
-  if (workshop && !workshop->note().empty()) out.hints.push_back(workshop->note());
+  out.findings = reply.findings;
+  out.working = reply.working;
+  out.sources = reply.sources;
+  out.document = specdb::wrench_set_report(reply, told->joint ? &*told->joint : nullptr, context.units, told->invented);
+  out.exit = reply.suits && !finding::has_stop(reply.findings) ? ExitCode::answered : ExitCode::check_failed;
+  out.hints = std::move(needed->hints);
   return out;
 }
 

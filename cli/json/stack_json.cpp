@@ -81,7 +81,7 @@ Json slot_json(const specdb::SlotReply& reply) {
           {"preload_gain_N", quantity::in_newtons(answer.gain.likely)},
           {"preload_gain_band_N", force_band(answer.gain)},
           {"torque_gain_N_m", torque_band(answer.more)},
-          {"slots", answer.asked.slots},
+          {"slots", answer.asked.slot_count},
           {"pin_holes", answer.asked.pin_holes},
           {"low_N_m", quantity::in_newton_metres(answer.asked.low)},
           {"high_N_m", quantity::in_newton_metres(answer.asked.high)},

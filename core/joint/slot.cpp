@@ -82,8 +82,8 @@ std::string_view meets_name(Meets meets) {
   return "";
 }
 
-quantity::Angle slot_angle(int slots, int pin_holes) {
-  return quantity::degrees(360.0 / std::lcm(slots, 2 * pin_holes));
+quantity::Angle slot_angle(int slot_count, int pin_holes) {
+  return quantity::degrees(360.0 / std::lcm(slot_count, 2 * pin_holes));
 }
 
 SlotAnswer slot_window(const SlotCase& asked, const tightening::ClampAnswer& at_low,
@@ -94,7 +94,7 @@ SlotAnswer slot_window(const SlotCase& asked, const tightening::ClampAnswer& at_
   out.at_high = at_high;
   out.stack = stack;
   out.resilience = resilience_of(stack);
-  out.angle = slot_angle(asked.slots, asked.pin_holes);
+  out.angle = slot_angle(asked.slot_count, asked.pin_holes);
   const auto both = out.resilience.both();
   const auto lever = lever_band(at_low);
   const auto gain = [&](quantity::Resilience whole) { return load_of_turn(out.angle, stack.thread, whole); };

@@ -13,8 +13,8 @@
 namespace clampwright::joint {
 
 struct SlotCase {
-  int slots = 6;     // of the nut; even: the pin goes through two of them
-  int pin_holes = 1; // across the bolt, evenly spread
+  int slot_count = 6; // of the nut (Qt takes the plain word); even: the pin goes through two of them
+  int pin_holes = 1;  // across the bolt, evenly spread
   quantity::Torque low;
   quantity::Torque high;
   std::string range_basis; // where low and high come from
@@ -49,7 +49,7 @@ struct SlotAnswer {
 
 // The turn from one place where the pin goes in to the next: 360° over the least common multiple of the slots and of
 // the ends of the holes. 60° with six slots and one hole, 30° with two holes.
-[[nodiscard]] quantity::Angle slot_angle(int slots, int pin_holes);
+[[nodiscard]] quantity::Angle slot_angle(int slot_count, int pin_holes);
 
 // `at_low` and `at_high` are the clamp loads of the two torques, by at least one model; the findings are those of the
 // high one. Precondition: slots even, low <= high.

@@ -157,7 +157,7 @@ Section slot_rows(const SlotAnswer& answer, const DisplayUnits& units) {
   Section section{"From one slot to the next", {}};
   section.rows.push_back(
       {"Turn",
-       fmt::format("{}: {} slots, {} across the bolt", degrees_words(answer.angle), answer.asked.slots,
+       fmt::format("{}: {} slots, {} across the bolt", degrees_words(answer.angle), answer.asked.slot_count,
                    answer.asked.pin_holes == 1 ? "one hole" : fmt::format("{} holes", answer.asked.pin_holes))});
   section.rows.push_back({"Clamp load", "+ " + load_words(answer.gain, units)});
   section.rows.push_back({"Torque", "+ " + write(answer.more, units) + " (low / likely / high)"});

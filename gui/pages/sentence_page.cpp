@@ -12,6 +12,7 @@
 #include <QVBoxLayout>
 
 #include "core/report/text_writer.hpp"
+#include "core/text/plain_text.hpp"
 #include "gui/look/utf8.hpp"
 #include "gui/text/wording.hpp"
 #include "gui/widgets/blank_edit.hpp"
@@ -208,6 +209,36 @@ void SentencePage::show_instead(const QString& text, bool refusal) {
     button->setEnabled(false);
 }
 
+// The filled blank that a refusal is about: the one that it names, or the only one with that text.
+BlankEdit* SentencePage::blank_of(const Problem& problem) const {
+  if (BlankEdit* edit = blank(problem.field); edit != nullptr && edit->words()) return edit;
+  if (!problem.field.empty() || problem.input.empty()) return nullptr;
+  BlankEdit* found = nullptr;
+  for (BlankEdit* edit : blanks_)
+    if (const auto text = edit->words(); text && text::quotable(*text) == problem.input) {
+      if (found != nullptr) return nullptr;
+      found = edit;
+    }
+  return found;
+}
+
+// The empty blanks that a refusal names, by their labels.
+QString SentencePage::still_missing(const Problem& problem) const {
+  QStringList labels;
+  for (const BlankEdit* edit : blanks_) {
+    const std::size_t at = problem.message.find(edit->option());
+    if (edit->words() || at == std::string::npos) continue;
+    // "--stop" is not meant by "--stop-length".
+    const std::size_t end = at + edit->option().size();
+    if (end < problem.message.size() && problem.message[end] == '-') continue;
+    labels << edit->label();
+  }
+  if (labels.isEmpty())
+    if (const BlankEdit* edit = blank(problem.field)) labels << edit->label();
+  if (labels.isEmpty()) return {};
+  return tr("Still to be filled in: %1").arg(labels.join(QStringLiteral(", ")));
+}
+
 void SentencePage::ask() {
   if (filling_) return;
   const Place place = bench().place();
@@ -225,10 +256,12 @@ void SentencePage::ask() {
   auto reply = sentence_.answer(asked, place);
   if (!reply) {
     const Problem& problem = reply.error();
-    if (BlankEdit* edit = blank(problem.field); edit != nullptr && edit->words()) {
+    if (BlankEdit* edit = blank_of(problem)) {
       edit->refuse(problem);
       return show_instead({}, false);
     }
+    if (problem.code == "missing")
+      if (const QString text = still_missing(problem); !text.isEmpty()) return show_instead(text, false);
     QString text = worded(problem.message);
     if (!problem.hint.empty()) text += QStringLiteral("; ") + worded(problem.hint);
     return show_instead(text, true);

@@ -51,6 +51,8 @@ class SentencePage : public Page {
   QWidget* make_sentence();
   QWidget* make_more();
   void ask();
+  [[nodiscard]] BlankEdit* blank_of(const Problem& problem) const;
+  [[nodiscard]] QString still_missing(const Problem& problem) const;
   void put_on_look();
   void show_instead(const QString& text, bool refusal);
   BlankEdit* make_blank(const Blank& blank, QWidget* parent);

@@ -8,6 +8,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include <QString>
@@ -45,6 +46,8 @@ class BlankKind {
   [[nodiscard]] virtual Shape shape() const { return Shape::words; }
   // Of a quantity: the units that stand beside the number, the usual first.
   [[nodiscard]] virtual std::vector<const quantity::Unit*> units(const Place&) const { return {}; }
+  // May it be said several times, with "+" between: "compound-medium + split-pin"?
+  [[nodiscard]] virtual bool is_list() const { return false; }
   // About how many letters it holds: "M10" takes less room than the name of a joint.
   [[nodiscard]] virtual int width() const { return 10; }
 };
@@ -63,15 +66,30 @@ class BlankKind {
 [[nodiscard]] const BlankKind& lock_blank();       // several with "+"
 [[nodiscard]] const BlankKind& joint_kind_blank(); // bolt, hub, plug, stud-set, union
 [[nodiscard]] const BlankKind& material_blank();
+[[nodiscard]] const BlankKind& elastic_blank();      // a material whose modulus is known
+[[nodiscard]] const BlankKind& nut_class_blank();    // a nut by the bolts that it is made for
+[[nodiscard]] const BlankKind& nut_strength_blank(); // a nut by what it bears
+[[nodiscard]] const BlankKind& one_lock_blank();
+[[nodiscard]] const BlankKind& compound_blank();     // a lock, offered are those that cure
+[[nodiscard]] const BlankKind& cure_surface_blank(); // several with "+"
+[[nodiscard]] const BlankKind& head_mark_blank();    // "8.8", "3 radial lines", "none"
+[[nodiscard]] const BlankKind& unit_blank();         // several with "+"
 
 [[nodiscard]] const BlankKind& friction_blank();   // "0.12", "0.08..0.16"
 [[nodiscard]] const BlankKind& nut_factor_blank(); // the same for K
 [[nodiscard]] const BlankKind& number_blank();
 [[nodiscard]] const BlankKind& share_blank();
-[[nodiscard]] const BlankKind& count_blank();
-[[nodiscard]] const BlankKind& size_pair_blank(); // "24x13mm"
-[[nodiscard]] const BlankKind& words_blank();     // any words: a mark, a note
-[[nodiscard]] const BlankKind& tick_blank();      // said or not said
+[[nodiscard]] const BlankKind& size_pair_blank();   // "24x13mm"
+[[nodiscard]] const BlankKind& stress_band_blank(); // "80..120MPa"
+[[nodiscard]] const BlankKind& scale_range_blank(); // "10..60Nm"
+[[nodiscard]] const BlankKind& accuracy_blank();    // "4%": above nothing and under one
+[[nodiscard]] const BlankKind& turn_blank();        // "clockwise"
+[[nodiscard]] const BlankKind& threads_per_inch_blank();
+[[nodiscard]] const BlankKind& incomplete_blank(); // "2" turns, or a length
+[[nodiscard]] const BlankKind& passes_blank();     // "50%,75%,100%"
+[[nodiscard]] const BlankKind& moment_blank();     // "2026-11-26 09:30"
+[[nodiscard]] const BlankKind& words_blank();      // any words: a mark, a note
+[[nodiscard]] const BlankKind& tick_blank();       // said or not said
 
 // Of the open workshop.
 [[nodiscard]] const BlankKind& joint_blank();
@@ -82,6 +100,18 @@ struct Choice {
   const char* word;
   const char* says;
 };
-[[nodiscard]] std::unique_ptr<BlankKind> choice_blank(std::vector<Choice> choices);
+using Check = Result<void> (*)(std::string_view);
+// Refused is what the question's own reader refuses.
+[[nodiscard]] std::unique_ptr<BlankKind> choice_blank(std::vector<Choice> choices, Check check);
+// That reader as a check.
+template<auto read>
+Result<void> checked(std::string_view text) {
+  const auto value = read(text);
+  if (!value) return Refusal(value.error());
+  return {};
+}
+
+// A whole number in these bounds.
+[[nodiscard]] std::unique_ptr<BlankKind> count_blank(int least, int most);
 
 } // namespace clampwright::desk

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/sentences/case_blanks.hpp"
 
+#include <algorithm>
+#include <iterator>
+
 #include <QtGlobal>
 
 #include "specdb/question/case_fields.hpp"
@@ -11,7 +14,8 @@ namespace {
 
 const BlankKind& part_blank() {
   static const auto kind = choice_blank(
-      {{"head", QT_TRANSLATE_NOOP("Offers", "the head of the bolt")}, {"nut", QT_TRANSLATE_NOOP("Offers", "the nut")}});
+      {{"head", QT_TRANSLATE_NOOP("Offers", "the head of the bolt")}, {"nut", QT_TRANSLATE_NOOP("Offers", "the nut")}},
+      &checked<&specdb::read_turned>);
   return *kind;
 }
 
@@ -22,7 +26,8 @@ const BlankKind& joint_kind_blank() {
                                          {"hub", QT_TRANSLATE_NOOP("Offers", "a hub screwed onto a shaft")},
                                          {"plug", QT_TRANSLATE_NOOP("Offers", "a plug in a hole")},
                                          {"stud-set", QT_TRANSLATE_NOOP("Offers", "a stud set into a part")},
-                                         {"union", QT_TRANSLATE_NOOP("Offers", "the nut of a pipe union")}});
+                                         {"union", QT_TRANSLATE_NOOP("Offers", "the nut of a pipe union")}},
+                                        &checked<&specdb::read_joint_kind>);
   return *kind;
 }
 
@@ -52,13 +57,30 @@ std::vector<Blank> case_blanks() {
   };
 }
 
+std::vector<Blank> with_case(std::vector<Blank> own) {
+  constexpr int k_first = 3;
+  std::vector<Blank> all = case_blanks();
+  all.insert(all.begin() + k_first, std::make_move_iterator(own.begin()), std::make_move_iterator(own.end()));
+  return all;
+}
+
+Blank case_blank(std::string_view option) {
+  const std::vector<Blank> all = case_blanks();
+  return *std::ranges::find(all, option, &Blank::option);
+}
+
+std::vector<Blank> case_blanks_but(std::initializer_list<std::string_view> options) {
+  std::vector<Blank> all = case_blanks();
+  std::erase_if(all, [&](const Blank& blank) { return std::ranges::find(options, blank.option) != options.end(); });
+  return all;
+}
+
 specdb::CaseQuestion case_question(const Words& words) {
   specdb::CaseQuestion question;
   question.thread = said(words, "THREAD").value_or("");
   question.any_pitch = ticked(words, "--any-pitch");
   question.locks = several(words, "--lock");
-  for (const specdb::CaseField& field : specdb::k_case_fields)
-    question.*field.text = said(words, field.option);
+  put_words(question, words, specdb::k_case_fields);
   return question;
 }
 

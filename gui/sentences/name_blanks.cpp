@@ -6,13 +6,13 @@
 #include <QCoreApplication>
 
 #include "core/report/thread_report.hpp"
+#include "core/text/plain_text.hpp"
 #include "core/thread/designation.hpp"
 #include "gui/look/utf8.hpp"
 #include "gui/sentences/blank.hpp"
 #include "gui/sentences/sentence.hpp"
 #include "gui/text/wording.hpp"
 #include "specdb/catalogue/faces.hpp"
-#include "specdb/catalogue/materials.hpp"
 #include "specdb/catalogue/names.hpp"
 #include "specdb/catalogue/strengths.hpp"
 #include "specdb/catalogue/surfaces.hpp"
@@ -76,13 +76,22 @@ class ClassBlank : public BlankKind {
   [[nodiscard]] Result<QString> understood(const std::string& text, const Place& place) const override {
     if (specdb::class_key(text) == "unknown") return tr("not known: nothing is said of proof or yield");
     const auto found = specdb::find_class(*place.catalogue, text);
-    if (!found) return Refusal(found.error());
+    if (!found) return refused(*place.catalogue, text);
     return QStringLiteral("%1, %2").arg(from_utf8(found->name), worded(report::form_words(found->form)));
   }
   [[nodiscard]] std::vector<Offer> offers(const Place& place) const override {
     auto names = specdb::class_names(*place.catalogue);
     names.emplace_back("unknown");
     return bare(names);
+  }
+
+ private:
+  // In the words that count "unknown" among the classes. Whether a class is known does not hang on the size.
+  static Refusal refused(const specdb::Catalogue& catalogue, const std::string& text) {
+    const auto thread = specdb::find_thread(catalogue, "M10");
+    if (!thread) return Refusal(thread.error());
+    const auto found = specdb::find_strength(catalogue, text, thread->thread);
+    return found ? Refusal(specdb::find_class(catalogue, text).error()) : Refusal(found.error());
   }
 };
 
@@ -92,14 +101,16 @@ class ClassesBlank : public BlankKind {
     QStringList names;
     for (std::size_t begin = 0; begin <= text.size();) {
       const std::size_t end = std::min(text.find(',', begin), text.size());
-      const auto one = class_blank().understood(text.substr(begin, end - begin), place);
+      const auto one = specdb::find_class(*place.catalogue, text::plain_spaces(text.substr(begin, end - begin)));
       if (!one) return Refusal(one.error());
-      names << *one;
+      names << QStringLiteral("%1, %2").arg(from_utf8(one->name), worded(report::form_words(one->form)));
       begin = end + 1;
     }
     return names.join(QStringLiteral("; "));
   }
-  [[nodiscard]] std::vector<Offer> offers(const Place& place) const override { return class_blank().offers(place); }
+  [[nodiscard]] std::vector<Offer> offers(const Place& place) const override {
+    return bare(specdb::class_names(*place.catalogue));
+  }
   [[nodiscard]] int width() const override { return 14; }
 };
 
@@ -151,20 +162,8 @@ class LockBlank : public BlankKind {
   [[nodiscard]] std::vector<Offer> offers(const Place& place) const override {
     return bare(specdb::lock_names(*place.catalogue));
   }
+  [[nodiscard]] bool is_list() const override { return true; }
   [[nodiscard]] int width() const override { return 18; }
-};
-
-class MaterialBlank : public BlankKind {
- public:
-  [[nodiscard]] Result<QString> understood(const std::string& text, const Place& place) const override {
-    const auto found = specdb::find_material(*place.catalogue, text);
-    if (!found) return Refusal(found.error());
-    return worded(found->description);
-  }
-  [[nodiscard]] std::vector<Offer> offers(const Place& place) const override {
-    return bare(specdb::material_names(*place.catalogue));
-  }
-  [[nodiscard]] int width() const override { return 16; }
 };
 
 Refusal no_workshop(const std::string& text) {
@@ -204,30 +203,6 @@ class WrenchBlank : public BlankKind {
   }
 };
 
-class ChoiceBlank : public BlankKind {
- public:
-  explicit ChoiceBlank(std::vector<Choice> choices) : choices_(std::move(choices)) {}
-  [[nodiscard]] Result<QString> understood(const std::string& text, const Place&) const override {
-    const auto found = std::ranges::find_if(
-        choices_, [&](const Choice& choice) { return specdb::name_key(text) == specdb::name_key(choice.word); });
-    if (found != choices_.end()) return QCoreApplication::translate("Offers", found->says);
-    std::vector<std::string> words;
-    for (const Choice& choice : choices_)
-      words.emplace_back(choice.word);
-    return specdb::no_such_name("choice", text, words);
-  }
-  [[nodiscard]] std::vector<Offer> offers(const Place&) const override {
-    std::vector<Offer> offers;
-    for (const Choice& choice : choices_)
-      offers.push_back({choice.word, QCoreApplication::translate("Offers", choice.says)});
-    return offers;
-  }
-  [[nodiscard]] int width() const override { return 12; }
-
- private:
-  std::vector<Choice> choices_;
-};
-
 template<class Kind>
 const BlankKind& only() {
   static const Kind kind;
@@ -243,12 +218,7 @@ const BlankKind& classes_blank() { return only<ClassesBlank>(); }
 const BlankKind& surfaces_blank() { return only<SurfacesBlank>(); }
 const BlankKind& head_blank() { return only<HeadBlank>(); }
 const BlankKind& lock_blank() { return only<LockBlank>(); }
-const BlankKind& material_blank() { return only<MaterialBlank>(); }
 const BlankKind& joint_blank() { return only<JointBlank>(); }
 const BlankKind& wrench_blank() { return only<WrenchBlank>(); }
-
-std::unique_ptr<BlankKind> choice_blank(std::vector<Choice> choices) {
-  return std::make_unique<ChoiceBlank>(std::move(choices));
-}
 
 } // namespace clampwright::desk

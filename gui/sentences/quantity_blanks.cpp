@@ -3,11 +3,17 @@
 // Blanks for numbers, with and without a unit.
 #include <QCoreApplication>
 
+#include "core/calendar/moment.hpp"
 #include "core/friction/friction.hpp"
 #include "core/quantity/read.hpp"
 #include "core/text/plain_text.hpp"
+#include "core/tightening/sequence.hpp"
 #include "gui/look/utf8.hpp"
 #include "gui/sentences/blank.hpp"
+#include "specdb/question/gauge_question.hpp"
+#include "specdb/question/hold_reading.hpp"
+#include "specdb/question/strip_question.hpp"
+#include "specdb/question/wrench_words.hpp"
 
 namespace clampwright::desk {
 
@@ -179,11 +185,10 @@ const BlankKind& share_blank() {
   return kind;
 }
 
-const BlankKind& count_blank() {
-  constexpr int k_many = 1000000; // the question knows the true end
-  static const ReadBlank kind([](std::string_view text) { return quantity::read_count(text, 0, k_many); },
-                              [](int count) { return QString::number(count); }, 5);
-  return kind;
+std::unique_ptr<BlankKind> count_blank(int least, int most) {
+  const auto read = [least, most](std::string_view text) { return quantity::read_count(text, least, most); };
+  const auto say = [](int count) { return QString::number(count); };
+  return std::make_unique<ReadBlank<decltype(read), decltype(say)>>(read, say, 5);
 }
 
 const BlankKind& size_pair_blank() {
@@ -192,6 +197,72 @@ const BlankKind& size_pair_blank() {
     return tr("%1 outside, %2 inside")
         .arg(from_utf8(quantity::write(pair.first, metric)), from_utf8(quantity::write(pair.second, metric)));
   });
+  return kind;
+}
+
+const BlankKind& stress_band_blank() {
+  static const ReadBlank kind(
+      &specdb::read_stress_band,
+      [](const quantity::Band<quantity::Stress>& band) {
+        const quantity::DisplayUnits metric;
+        if (!(band.low < band.high)) return from_utf8(quantity::write(band.likely, metric));
+        return tr("%1 to %2")
+            .arg(from_utf8(quantity::write(band.low, metric)), from_utf8(quantity::write(band.high, metric)));
+      },
+      12);
+  return kind;
+}
+
+const BlankKind& scale_range_blank() {
+  static const ReadBlank kind(
+      &specdb::read_scale_range,
+      [](const specdb::ScaleRange& range) {
+        return tr("%1 to %2").arg(number_text(range.low), from_utf8(quantity::write_value(range.high, *range.unit, 9)));
+      },
+      11);
+  return kind;
+}
+
+const BlankKind& accuracy_blank() {
+  static const ReadBlank kind(
+      &specdb::read_accuracy, [](double share) { return from_utf8(quantity::write_share(share)); }, 6);
+  return kind;
+}
+
+const BlankKind& threads_per_inch_blank() {
+  static const ReadBlank kind(
+      &specdb::read_tpi, [](double count) { return tr("%1 threads in one inch").arg(number_text(count)); }, 6);
+  return kind;
+}
+
+const BlankKind& incomplete_blank() {
+  static const ReadBlank kind(
+      &specdb::read_incomplete,
+      [](const specdb::Incomplete& incomplete) {
+        return incomplete.turns ? tr("%1 turns").arg(number_text(*incomplete.turns))
+                                : from_utf8(quantity::write(*incomplete.length, {}));
+      },
+      8);
+  return kind;
+}
+
+const BlankKind& passes_blank() {
+  static const ReadBlank kind(
+      &tightening::read_passes,
+      [](const std::vector<double>& passes) {
+        QStringList shares;
+        for (const double share : passes)
+          shares << from_utf8(quantity::write_share(share));
+        return shares.join(QStringLiteral(", "));
+      },
+      14);
+  return kind;
+}
+
+const BlankKind& moment_blank() {
+  static const ReadBlank kind(
+      &calendar::read_moment, [](const calendar::Moment& moment) { return from_utf8(calendar::write_moment(moment)); },
+      16);
   return kind;
 }
 

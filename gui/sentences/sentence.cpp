@@ -2,6 +2,7 @@
 #include "gui/sentences/sentence.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 #include <fmt/format.h>
 
@@ -80,14 +81,16 @@ std::vector<std::string> arguments(const Sentence& sentence, const Words& words)
     for (const Blank& blank : sentence.blanks) {
       const auto text = said(words, blank.option);
       if (!text || is_option(blank) != options) continue;
-      if (!options) {
+      if (!options && blank.kind->is_list()) {
+        std::ranges::move(parts_at_plus(*text), std::back_inserter(out));
+      } else if (!options) {
         out.push_back(*text);
       } else if (blank.kind->shape() == Shape::tick) {
         out.push_back(blank.option);
-      } else if (blank.kind == &lock_blank()) {
-        for (std::string& lock : parts_at_plus(*text)) {
+      } else if (blank.kind->is_list()) {
+        for (std::string& part : parts_at_plus(*text)) {
           out.push_back(blank.option);
-          out.push_back(std::move(lock));
+          out.push_back(std::move(part));
         }
       } else {
         out.push_back(blank.option);
@@ -107,7 +110,8 @@ std::string command_line(const Sentence& sentence, const Words& words) {
 std::vector<const char*> still_to_fill_in(const Sentence& sentence, const Words& words) {
   std::vector<const char*> missing;
   for (const Blank& blank : sentence.blanks)
-    if (blank.needed && !words.contains(blank.option)) missing.push_back(blank.label);
+    if (blank.needed && !words.contains(blank.option) && !(blank.unless != nullptr && words.contains(blank.unless)))
+      missing.push_back(blank.label);
   return missing;
 }
 

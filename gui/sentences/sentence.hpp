@@ -5,6 +5,7 @@
 // sentence can be written as a command line.
 #pragma once
 
+#include <array>
 #include <map>
 #include <optional>
 #include <string>
@@ -14,6 +15,7 @@
 #include "gui/drawings/plot_curve.hpp"
 #include "gui/sentences/blank.hpp"
 #include "gui/text/page_content.hpp"
+#include "specdb/question/text_field.hpp"
 
 namespace clampwright::desk {
 
@@ -26,6 +28,13 @@ using Words = std::map<std::string, std::string, std::less<>>;
 // "compound-medium + split-pin" is two.
 [[nodiscard]] std::vector<std::string> several(const Words& words, std::string_view option);
 
+// Fills the question's entries by their options.
+template<class Question, std::size_t count>
+void put_words(Question& question, const Words& words, const std::array<specdb::TextField<Question>, count>& fields) {
+  for (const auto& field : fields)
+    question.*field.text = said(words, field.option);
+}
+
 struct Blank {
   std::string option;       // "--torque"; "THREAD", in capitals, for a word of the command line that is no option
   const BlankKind* kind;    // lives as long as the program
@@ -33,6 +42,7 @@ struct Blank {
   std::string example;      // what a person might write; stands in the empty blank
   bool needed = false;      // there is no answer without it
   bool alternative = false; // another blank of the sentence says the same in another way; an example leaves it empty
+  const char* unless = nullptr; // needed only where that blank is empty
 };
 
 // An answer as a page, and the curve that belongs to it where there is one.

@@ -63,13 +63,6 @@ Result<Reply> answer_torque_sentence(const Words& words, const Place& place) {
   return reply;
 }
 
-std::vector<Blank> with_case(std::vector<Blank> own) {
-  std::vector<Blank> all = case_blanks();
-  all.insert(all.begin() + k_case_blanks_in_text, std::make_move_iterator(own.begin()),
-             std::make_move_iterator(own.end()));
-  return all;
-}
-
 } // namespace
 
 std::vector<Sentence> tightening_sentences() {

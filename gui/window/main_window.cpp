@@ -5,9 +5,11 @@
 #include <QClipboard>
 #include <QCloseEvent>
 #include <QComboBox>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
+#include <QPushButton>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QTextEdit>
@@ -48,6 +50,7 @@ MainWindow::MainWindow(Bench& bench, WorkshopOpener& opener, Asking& asking, QWi
       opener_(opener),
       asking_(asking),
       line_(new QLineEdit),
+      back_(new QPushButton),
       banner_(new QLabel),
       split_(new QSplitter(Qt::Horizontal)),
       pages_(new QStackedWidget) {
@@ -56,7 +59,12 @@ MainWindow::MainWindow(Bench& bench, WorkshopOpener& opener, Asking& asking, QWi
   auto* column = new QVBoxLayout(all);
   line_->setPlaceholderText(tr("Find a joint, machine, thread, class or calculator"));
   line_->setAccessibleName(tr("find"));
-  column->addWidget(line_);
+  auto* top = new QHBoxLayout;
+  back_->setText(tr("&Back to the list"));
+  connect(back_, &QPushButton::clicked, this, &MainWindow::start_again);
+  top->addWidget(back_);
+  top->addWidget(line_, 1);
+  column->addLayout(top);
   set_kind(*banner_, "banner");
   banner_->setWordWrap(true);
   column->addWidget(banner_);
@@ -106,6 +114,7 @@ bool MainWindow::is_narrow() const {
 void MainWindow::show_either() {
   const bool narrow = is_narrow();
   found_->setVisible(!narrow || !page_in_front_);
+  back_->setVisible(narrow && page_in_front_);
   pages_->setVisible((!narrow || page_in_front_) && pages_->count() > 0);
 }
 

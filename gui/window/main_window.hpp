@@ -12,6 +12,7 @@
 
 class QLabel;
 class QLineEdit;
+class QPushButton;
 class QSplitter;
 class QStackedWidget;
 
@@ -79,6 +80,7 @@ class MainWindow : public QMainWindow {
   WorkshopOpener& opener_;
   Asking& asking_;
   QLineEdit* line_;
+  QPushButton* back_; // in a narrow window, where the page hides the list
   QLabel* banner_;
   QSplitter* split_;
   FindPanel* found_;

@@ -5,18 +5,13 @@
 #pragma once
 
 #include <array>
-#include <optional>
-#include <string>
-#include <string_view>
 
 #include "specdb/question/case_question.hpp"
+#include "specdb/question/text_field.hpp"
 
 namespace clampwright::specdb {
 
-struct CaseField {
-  std::string_view option;
-  std::optional<std::string> CaseQuestion::*text;
-};
+using CaseField = TextField<CaseQuestion>;
 
 // Without thread, locks and any_pitch, which are no single text.
 inline constexpr std::array k_case_fields{
@@ -37,5 +32,12 @@ inline constexpr std::array k_case_fields{
     CaseField{"--shank", &CaseQuestion::shank},
     CaseField{"--bore", &CaseQuestion::bore},
 };
+
+// Is anything said of the fastener but its thread and the wrench: surfaces, friction, head, kind, lock …?
+[[nodiscard]] inline bool describes_fastener(const CaseQuestion& question) {
+  for (const CaseField& field : k_case_fields)
+    if (field.option != "--wrench-accuracy" && question.*field.text) return true;
+  return question.any_pitch || !question.locks.empty();
+}
 
 } // namespace clampwright::specdb

@@ -80,13 +80,6 @@ Result<void> resolve_friction(const Catalogue& catalogue, const CaseQuestion& q,
   return {};
 }
 
-Result<Part> read_turned(const std::optional<std::string>& text) {
-  if (!text || text::equal_fold(*text, "head")) return Part::head;
-  if (text::equal_fold(*text, "nut")) return Part::nut;
-  return not_understood("not-understood", "neither head nor nut", *text, "write --turned head or --turned nut",
-                        "--turned");
-}
-
 Result<void> resolve_measured_face(const CaseQuestion& q, Case& asked) {
   const auto outer = quantity::read_length(*q.face_outer);
   if (!outer) return in_field(outer.error(), "--face-outer");
@@ -200,6 +193,13 @@ Result<void> resolve_rest(const Catalogue& catalogue, const CaseQuestion& q, Res
 
 } // namespace
 
+Result<Part> read_turned(std::string_view text) {
+  if (text::equal_fold(text, "head")) return Part::head;
+  if (text::equal_fold(text, "nut")) return Part::nut;
+  return not_understood("not-understood", "neither head nor nut", text, "write --turned head or --turned nut",
+                        "--turned");
+}
+
 Result<JointKind> read_joint_kind(std::string_view text) {
   constexpr std::array k_kinds{JointKind::bolt, JointKind::hub, JointKind::plug, JointKind::stud_set,
                                JointKind::union_nut};
@@ -227,7 +227,7 @@ Result<ResolvedCase> resolve(const Catalogue& catalogue, const CaseQuestion& q) 
     out.asked.strength = std::move(*strength);
   }
   if (auto friction = resolve_friction(catalogue, q, out.asked); !friction) return Refusal(friction.error());
-  const auto part = read_turned(q.turned);
+  const auto part = q.turned ? read_turned(*q.turned) : Result<Part>(Part::head);
   if (!part) return Refusal(part.error());
   auto face =
       q.face_outer ? resolve_measured_face(q, out.asked) : resolve_standard_face(catalogue, q, *part, out.asked);

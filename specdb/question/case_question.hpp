@@ -11,6 +11,7 @@
 #include "core/problem/problem.hpp"
 #include "core/tightening/case.hpp"
 #include "specdb/catalogue/catalogue.hpp"
+#include "specdb/catalogue/faces.hpp"
 #include "specdb/catalogue/threads.hpp"
 
 namespace clampwright::specdb {
@@ -55,6 +56,9 @@ struct ResolvedCase {
 // A problem names its entry like the option of the command line ("--class"). Fails with usage for entries that exclude
 // each other or need each other, with not-understood and no-such for their texts.
 [[nodiscard]] Result<ResolvedCase> resolve(const Catalogue& catalogue, const CaseQuestion& question);
+
+// "head" or "nut": the part that is turned.
+[[nodiscard]] Result<Part> read_turned(std::string_view text);
 
 // "bolt", "hub", "plug", "stud-set" or "union".
 [[nodiscard]] Result<tightening::JointKind> read_joint_kind(std::string_view text);

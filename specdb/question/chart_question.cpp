@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include "core/quantity/read.hpp"
 #include "core/text/plain_text.hpp"
 #include "core/thread/designation.hpp"
 #include "core/tightening/wanted.hpp"
@@ -123,9 +124,40 @@ void drop_what_no_class_has(Chart& chart, const Ends& ends) {
   std::erase_if(chart.gaps, [](const tightening::ChartGap& gap) { return gap.threads.empty(); });
 }
 
+Result<tightening::Wanted> wanted_from(const std::optional<std::string>& proof,
+                                       const std::optional<std::string>& yield) {
+  if (proof && yield)
+    return refuse(Trouble::usage, "surplus", "the torque can be for one thing only", {},
+                  "give --proof-fraction 75% or --yield-fraction 90%");
+  tightening::Wanted wanted{yield ? tightening::Aim::yield_share : tightening::Aim::proof_share, {}, 0.75};
+  if (!proof && !yield) return wanted;
+  const auto share = quantity::read_share(proof ? *proof : *yield);
+  if (!share) return in_field(share.error(), proof ? "--proof-fraction" : "--yield-fraction");
+  wanted.share = *share;
+  return wanted;
+}
+
+// A share that cannot be had belongs to the option that asked for it.
+Refusal beside_share(Problem problem, const ChartQuestion& question) {
+  if (problem.code == "out-of-range" && problem.field.empty()) {
+    problem.field = question.yield_fraction ? "--yield-fraction" : "--proof-fraction";
+    problem.input = text::quotable(question.yield_fraction.value_or(question.proof_fraction.value_or("")));
+  }
+  return Refusal(std::move(problem));
+}
+
 } // namespace
 
+finding::Findings findings_of(const Chart& chart) {
+  finding::Findings findings;
+  for (auto& shared : tightening::shared_findings(chart))
+    findings.push_back(std::move(shared.finding));
+  return findings;
+}
+
 Result<Chart> chart_for(const Catalogue& catalogue, const ChartQuestion& question) {
+  const auto wanted = wanted_from(question.proof_fraction, question.yield_fraction);
+  if (!wanted) return Refusal(wanted.error());
   const auto classes = classes_of(catalogue, question.classes);
   if (!classes) return Refusal(classes.error());
   const Form form = classes->front().form;
@@ -141,7 +173,7 @@ Result<Chart> chart_for(const Catalogue& catalogue, const ChartQuestion& questio
       threads.push_back(std::move(thread));
 
   Chart chart;
-  chart.wanted = question.wanted;
+  chart.wanted = *wanted;
   for (const thread::Thread& thread : threads)
     chart.threads.push_back(thread.designation);
   for (const NamedClass& one : *classes) {
@@ -156,11 +188,11 @@ Result<Chart> chart_for(const Catalogue& catalogue, const ChartQuestion& questio
         gap.threads.push_back(thread.designation);
         continue;
       }
-      if (!resolved) return Refusal(resolved.error());
+      if (!resolved) return beside_share(resolved.error(), question);
       if (chart.rows.empty()) chart.common = resolved->asked;
       if (resolved->asked.strength.approved_data) chart.approved_data_class = one.name;
-      auto answer = tightening::torque_for(resolved->asked, question.wanted, resolved->accuracy);
-      if (!answer && !concerns_one_row(answer.error())) return Refusal(answer.error());
+      auto answer = tightening::torque_for(resolved->asked, *wanted, resolved->accuracy);
+      if (!answer && !concerns_one_row(answer.error())) return beside_share(answer.error(), question);
       ChartRow made{thread, one.name, std::nullopt, {}};
       if (answer)
         made.answer = std::move(*answer);

@@ -5,6 +5,7 @@
 #include "core/text/plain_text.hpp"
 #include "core/tightening/clamp.hpp"
 #include "core/tightening/wanted.hpp"
+#include "specdb/question/any_pitch.hpp"
 
 namespace clampwright::specdb {
 
@@ -53,7 +54,7 @@ Result<ClampReply> answer_clamp(const Catalogue& catalogue, const ClampQuestion&
   const auto torque = quantity::read_quantity(*question.torque, quantity::Kind::torque);
   if (!torque) return in_field(torque.error(), "--torque");
   auto resolved = resolve(catalogue, question.fastener);
-  if (!resolved) return Refusal(resolved.error());
+  if (!resolved) return with_any_pitch(catalogue, question.fastener.thread, resolved.error());
   resolved->asked.mass_as_force = resolved->asked.mass_as_force || torque->mass_as_force;
   auto answer = tightening::clamp(resolved->asked, quantity::newton_metres(torque->si()), resolved->accuracy);
   if (!answer) return Refusal(answer.error());
@@ -64,7 +65,7 @@ Result<TorqueReply> answer_torque(const Catalogue& catalogue, const TorqueQuesti
   const auto wanted = read_wanted(question);
   if (!wanted) return Refusal(wanted.error());
   auto resolved = resolve(catalogue, question.fastener);
-  if (!resolved) return Refusal(resolved.error());
+  if (!resolved) return with_any_pitch(catalogue, question.fastener.thread, resolved.error());
   auto answer = tightening::torque_for(resolved->asked, wanted->wanted, resolved->accuracy);
   if (answer) return TorqueReply{std::move(resolved->thread), std::move(*answer)};
   Problem problem = answer.error();

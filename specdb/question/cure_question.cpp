@@ -9,6 +9,7 @@
 #include "core/quantity/read.hpp"
 #include "core/quantity/unit.hpp"
 #include "core/quantity/write.hpp"
+#include "core/report/tightening_report.hpp"
 #include "specdb/catalogue/locking.hpp"
 #include "specdb/catalogue/surfaces.hpp"
 
@@ -185,6 +186,7 @@ report::Document cure_document(const CureReply& reply) {
   section.rows.push_back({"Its sheet", "the maker's sheet of the very compound goes before all of this"});
   document.sections.push_back(std::move(section));
   document.sources = reply.sources;
+  document.remarks = report::remarks_of(answer.findings, {});
   return document;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -9,6 +10,7 @@
 #include "core/problem/problem.hpp"
 #include "core/report/document.hpp"
 #include "specdb/catalogue/catalogue.hpp"
+#include "specdb/question/text_field.hpp"
 
 namespace clampwright::specdb {
 
@@ -18,6 +20,13 @@ struct CureQuestion {
   std::optional<std::string> temperature; // of the part
   std::vector<std::string> surfaces;      // what the compound is on; not stated if empty
   std::optional<std::string> fitted_at;   // "2026-11-26 09:30"
+};
+
+// Without the surfaces, which may be several.
+inline constexpr std::array k_cure_fields{
+    TextField<CureQuestion>{"--lock", &CureQuestion::lock},
+    TextField<CureQuestion>{"--temperature", &CureQuestion::temperature},
+    TextField<CureQuestion>{"--fitted-at", &CureQuestion::fitted_at},
 };
 
 struct CureReply {

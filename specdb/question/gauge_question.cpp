@@ -9,6 +9,7 @@
 
 #include "core/quantity/read.hpp"
 #include "core/quantity/write.hpp"
+#include "core/report/gauge_report.hpp"
 #include "specdb/catalogue/threads.hpp"
 
 namespace clampwright::specdb {
@@ -33,22 +34,6 @@ Result<Length> read_field(const std::string& text, const char* field) {
   auto length = quantity::read_length(text);
   if (!length) return in_field(length.error(), field);
   return length;
-}
-
-Result<double> read_tpi(const std::string& text) {
-  const auto count = quantity::read_number(text);
-  if (!count) {
-    Problem problem = count.error();
-    problem.hint =
-        "write the number of threads in one inch without a unit, like --tpi 20, or the pitch, like --pitch 1.27mm";
-    return in_field(std::move(problem), "--tpi");
-  }
-  if (!(*count >= k_least_tpi && *count <= k_most_tpi))
-    return not_understood(
-        "out-of-range",
-        fmt::format("{} threads per inch were understood; that is no thread", quantity::write_number(*count, 6)), text,
-        fmt::format("between {} and {}, like --tpi 20", k_least_tpi, k_most_tpi), "--tpi");
-  return count;
 }
 
 // The doubts, where they were said.
@@ -136,6 +121,22 @@ finding::Findings findings_of(const GaugeAnswer& answer) {
 
 } // namespace
 
+Result<double> read_tpi(std::string_view text) {
+  const auto count = quantity::read_number(text);
+  if (!count) {
+    Problem problem = count.error();
+    problem.hint =
+        "write the number of threads in one inch without a unit, like --tpi 20, or the pitch, like --pitch 1.27mm";
+    return in_field(std::move(problem), "--tpi");
+  }
+  if (!(*count >= k_least_tpi && *count <= k_most_tpi))
+    return not_understood(
+        "out-of-range",
+        fmt::format("{} threads per inch were understood; that is no thread", quantity::write_number(*count, 6)), text,
+        fmt::format("between {} and {}, like --tpi 20", k_least_tpi, k_most_tpi), "--tpi");
+  return count;
+}
+
 Result<GaugeAnswer> which_thread(const Catalogue& catalogue, const GaugeQuestion& question) {
   auto answer = read_question(question);
   if (!answer) return answer;
@@ -162,6 +163,10 @@ Result<GaugeAnswer> which_thread(const Catalogue& catalogue, const GaugeQuestion
     answer->sources.push_back({"ISO 965-1, ISO general purpose metric screw threads - Tolerances", "1998",
                                "clause 13: formulas of grade 6", Known::computed});
   return answer;
+}
+
+report::Document gauge_document(const GaugeAnswer& answer, const quantity::DisplayUnits& units) {
+  return report::gauge_report(answer.measured, answer.candidates, answer.findings, answer.sources, units);
 }
 
 } // namespace clampwright::specdb

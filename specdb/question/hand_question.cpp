@@ -31,15 +31,21 @@ constexpr std::array k_drivers{Word<Driver>{"shaft", Driver::shaft}, Word<Driver
 constexpr std::array k_sides{Word<bool>{"free-end", false}, Word<bool>{"engine-side", true}};
 
 template<class Words>
-auto read_word(const MaybeText& text, const Words& words, const char* option, const char* choices)
-    -> Result<std::optional<decltype(words[0].value)>> {
-  using Value = std::decay_t<decltype(words[0].value)>;
-  if (!text) return std::optional<Value>();
+auto read_word(std::string_view text, const Words& words, const char* option, const char* choices)
+    -> Result<std::decay_t<decltype(words[0].value)>> {
   const auto found = std::ranges::find_if(
-      words, [&](const auto& word) { return text::equal_fold(text::plain_spaces(*text), word.text); });
-  if (found != words.end()) return std::optional<Value>(found->value);
-  return not_understood("not-understood", fmt::format("{} takes {}", option, choices), *text,
+      words, [&](const auto& word) { return text::equal_fold(text::plain_spaces(text), word.text); });
+  if (found != words.end()) return found->value;
+  return not_understood("not-understood", fmt::format("{} takes {}", option, choices), text,
                         fmt::format("write it like {}", k_example), option);
+}
+
+template<class Value>
+Result<std::optional<Value>> where_said(const MaybeText& text, Result<Value> (*read)(std::string_view)) {
+  if (!text) return std::optional<Value>();
+  auto value = read(*text);
+  if (!value) return Refusal(value.error());
+  return std::optional(std::move(*value));
 }
 
 Result<std::optional<crank::LooseFit>> read_fit(const HandQuestion& q) {
@@ -93,6 +99,14 @@ Result<void> check_missing(const HandQuestion& q) {
 
 } // namespace
 
+Result<bool> read_engine_side(std::string_view text) {
+  return read_word(text, k_sides, "--seen-from", "free-end or engine-side");
+}
+
+Result<Driver> read_driver(std::string_view text) {
+  return read_word(text, k_drivers, "--driver", "shaft or part: which turns the other in service");
+}
+
 Result<HandReply> answer_hand(const HandQuestion& q) {
   std::optional<Turn> turn;
   if (q.rotation) {
@@ -100,9 +114,9 @@ Result<HandReply> answer_hand(const HandQuestion& q) {
     if (!read) return in_field(read.error(), "--rotation");
     turn = *read;
   }
-  const auto other_side = read_word(q.seen_from, k_sides, "--seen-from", "free-end or engine-side");
+  const auto other_side = where_said(q.seen_from, &read_engine_side);
   if (!other_side) return Refusal(other_side.error());
-  const auto driver = read_word(q.driver, k_drivers, "--driver", "shaft or part: which turns the other in service");
+  const auto driver = where_said(q.driver, &read_driver);
   if (!driver) return Refusal(driver.error());
   const auto fit = read_fit(q);
   if (!fit) return Refusal(fit.error());

@@ -210,9 +210,7 @@ Result<std::optional<std::string>> part_of(const MarkWords& words, const std::op
                                            std::string_view text) {
   if (!said) return words.part;
   const auto part = part_named(*said);
-  if (!part)
-    return not_understood("not-understood", "that is no part with a mark", *said,
-                          "write --part bolt, screw, stud or nut", "--part");
+  if (!part) return no_such_part(*said);
   if (words.part && words.part != part)
     return not_understood("not-understood", fmt::format("the mark speaks of a {}, --part of a {}", *words.part, *part),
                           text, "say the part once", "--part");
@@ -232,6 +230,11 @@ Table on_part(const Table& rows, const std::optional<std::string>& part, std::ve
 }
 
 } // namespace
+
+Refusal no_such_part(std::string_view text) {
+  return not_understood("not-understood", "that is no part with a mark", text, "write --part bolt, screw, stud or nut",
+                        "--part");
+}
 
 Result<HeadMarkAnswer> read_head_mark(const Catalogue& catalogue, std::string_view text,
                                       const std::optional<std::string>& said) {

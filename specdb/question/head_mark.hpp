@@ -32,4 +32,7 @@ struct HeadMarkAnswer {
 [[nodiscard]] Result<HeadMarkAnswer> read_head_mark(const Catalogue& catalogue, std::string_view text,
                                                     const std::optional<std::string>& part);
 
+// The refusal of a part that no mark stands on.
+[[nodiscard]] Refusal no_such_part(std::string_view text);
+
 } // namespace clampwright::specdb

@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include "core/report/tightening_report.hpp"
 #include "core/text/plain_text.hpp"
 
 namespace clampwright::specdb {
@@ -93,6 +94,7 @@ report::Document head_mark_report(const HeadMarkAnswer& answer, std::string_view
   for (const HeadMark& row : answer.readings)
     if (std::ranges::find(document.sources, row.source) == document.sources.end())
       document.sources.push_back(row.source);
+  document.remarks = report::remarks_of(answer.findings, {});
   return document;
 }
 

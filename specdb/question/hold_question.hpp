@@ -4,6 +4,7 @@
 // would have typed, so that whatever is missing is asked for by the same names.
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -12,6 +13,7 @@
 #include "core/problem/problem.hpp"
 #include "core/source/source.hpp"
 #include "specdb/catalogue/catalogue.hpp"
+#include "specdb/question/text_field.hpp"
 #include "specdb/workshop/records.hpp"
 
 namespace clampwright::specdb {
@@ -50,6 +52,38 @@ struct HoldQuestion {
   std::optional<crank::WrenchTurns> turns = {};
   MaybeText holding = {};   // how it is held by the record, in words
   std::string machine = {}; // whose record was asked for what was not typed; empty for none
+};
+
+// In the order in which a person is asked for them.
+inline constexpr std::array k_hold_fields{
+    TextField<HoldQuestion>{"--torque", &HoldQuestion::torque},
+    TextField<HoldQuestion>{"--undo-torque", &HoldQuestion::undo_torque},
+    TextField<HoldQuestion>{"--by", &HoldQuestion::by},
+    TextField<HoldQuestion>{"--tool", &HoldQuestion::tool},
+    TextField<HoldQuestion>{"--stroke", &HoldQuestion::stroke},
+    TextField<HoldQuestion>{"--rod", &HoldQuestion::rod},
+    TextField<HoldQuestion>{"--angle", &HoldQuestion::angle},
+    TextField<HoldQuestion>{"--below-tdc", &HoldQuestion::below_tdc},
+    TextField<HoldQuestion>{"--stop-length", &HoldQuestion::stop_length},
+    TextField<HoldQuestion>{"--crown-depth", &HoldQuestion::crown_depth},
+    TextField<HoldQuestion>{"--port-depth", &HoldQuestion::port_depth},
+    TextField<HoldQuestion>{"--tip-diameter", &HoldQuestion::tip_diameter},
+    TextField<HoldQuestion>{"--stop-incline", &HoldQuestion::stop_incline},
+    TextField<HoldQuestion>{"--plug-thread", &HoldQuestion::plug_thread},
+    TextField<HoldQuestion>{"--plug-engaged", &HoldQuestion::plug_engaged},
+    TextField<HoldQuestion>{"--plug-material", &HoldQuestion::plug_material},
+    TextField<HoldQuestion>{"--tip-limit", &HoldQuestion::tip_limit},
+    TextField<HoldQuestion>{"--plug-margin", &HoldQuestion::plug_margin},
+    TextField<HoldQuestion>{"--rod-limit", &HoldQuestion::rod_limit},
+    TextField<HoldQuestion>{"--stop-limit", &HoldQuestion::stop_limit},
+    TextField<HoldQuestion>{"--crown-thickness", &HoldQuestion::crown_thickness},
+    TextField<HoldQuestion>{"--crown-radius", &HoldQuestion::crown_radius},
+    TextField<HoldQuestion>{"--strap-radius", &HoldQuestion::strap_radius},
+    TextField<HoldQuestion>{"--gear-diameter", &HoldQuestion::gear_diameter},
+    TextField<HoldQuestion>{"--pin-diameter", &HoldQuestion::pin_diameter},
+    TextField<HoldQuestion>{"--pin-length", &HoldQuestion::pin_length},
+    TextField<HoldQuestion>{"--pin-pressure", &HoldQuestion::pin_pressure},
+    TextField<HoldQuestion>{"--pin-friction", &HoldQuestion::pin_friction},
 };
 
 struct HoldReply {

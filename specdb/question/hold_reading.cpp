@@ -50,31 +50,6 @@ constexpr std::array k_lengths{
 
 const quantity::DisplayUnits k_units;
 
-Result<Way> read_way(const MaybeText& text) {
-  if (!text) return Way::stop;
-  std::string names;
-  for (const Way way : {Way::same_end, Way::strap, Way::gear, Way::stop, Way::far_end}) {
-    if (text::equal_fold(*text, crank::way_name(way))) return way;
-    names += fmt::format("{}{}", names.empty() ? "" : ", ", crank::way_name(way));
-  }
-  return not_understood("not-understood", "that is none of the ways to hold a crank", *text,
-                        fmt::format("write --by with one of {}", names), "--by");
-}
-
-// Nothing is reckoned for a blow whose peak nobody knows.
-Result<void> check_tool(const MaybeText& text) {
-  if (!text || text::equal_fold(*text, "hand")) return {};
-  if (text::equal_fold(*text, "impact"))
-    return not_understood(
-        "impact-tool",
-        "no figure is given for an impact tool: the peak torque of its blows is not known to anybody, "
-        "the inertia of the crank shields rod and crown only in part, and key, tooth, pin or plug "
-        "thread take the shock",
-        *text, "undo it by hand with the part itself held; --tool hand", "--tool");
-  return not_understood("not-understood", "a tool is hand or impact", *text, "write --tool hand, or leave it out",
-                        "--tool");
-}
-
 Result<void> read_lengths(const HoldQuestion& q, HoldReading& out) {
   for (const LengthEntry& entry : k_lengths) {
     const MaybeText& text = q.*entry.text;
@@ -207,6 +182,29 @@ std::string_view unit_of(std::string_view part) {
 
 } // namespace
 
+Result<Way> read_way(std::string_view text) {
+  std::string names;
+  for (const Way way : {Way::same_end, Way::strap, Way::gear, Way::stop, Way::far_end}) {
+    if (text::equal_fold(text, crank::way_name(way))) return way;
+    names += fmt::format("{}{}", names.empty() ? "" : ", ", crank::way_name(way));
+  }
+  return not_understood("not-understood", "that is none of the ways to hold a crank", text,
+                        fmt::format("write --by with one of {}", names), "--by");
+}
+
+Result<void> check_tool(std::string_view text) {
+  if (text::equal_fold(text, "hand")) return {};
+  if (text::equal_fold(text, "impact"))
+    return not_understood(
+        "impact-tool",
+        "no figure is given for an impact tool: the peak torque of its blows is not known to anybody, "
+        "the inertia of the crank shields rod and crown only in part, and key, tooth, pin or plug "
+        "thread take the shock",
+        text, "undo it by hand with the part itself held; --tool hand", "--tool");
+  return not_understood("not-understood", "a tool is hand or impact", text, "write --tool hand, or leave it out",
+                        "--tool");
+}
+
 Result<Band<Stress>> read_stress_band(std::string_view original) {
   const std::string hint = "write a pressure like 100MPa, 80..120MPa or 80..100..120MPa";
   std::vector<std::string> parts;
@@ -238,10 +236,13 @@ Result<Band<Stress>> read_stress_band(std::string_view original) {
 
 Result<HoldReading> read_hold(const HoldQuestion& q) {
   HoldReading out;
-  if (const auto tool = check_tool(q.tool); !tool) return Refusal(tool.error());
-  const auto by = read_way(q.by);
-  if (!by) return Refusal(by.error());
-  out.by = *by;
+  if (q.tool)
+    if (const auto tool = check_tool(*q.tool); !tool) return Refusal(tool.error());
+  if (q.by) {
+    const auto by = read_way(*q.by);
+    if (!by) return Refusal(by.error());
+    out.by = *by;
+  }
   const auto torque = read_torque_of(q.torque, "--torque", "torque", out);
   if (!torque) return Refusal(torque.error());
   out.torque = *torque;

@@ -34,6 +34,12 @@ struct HoldReading {
 // that it has by itself.
 [[nodiscard]] Result<HoldReading> read_hold(const HoldQuestion& question);
 
+// "same-end", "strap", "gear", "stop" or "far-end", in any case. Fails with not-understood and all of them.
+[[nodiscard]] Result<crank::Way> read_way(std::string_view text);
+
+// Passes for "hand" alone: nothing is reckoned for the blows of an impact tool, whose peak nobody knows.
+[[nodiscard]] Result<void> check_tool(std::string_view text);
+
 // "80..100..120MPa", "80..120MPa", "80MPa..120MPa" or one value.
 [[nodiscard]] Result<quantity::Band<quantity::Stress>> read_stress_band(std::string_view text);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -15,6 +16,7 @@
 #include "specdb/catalogue/catalogue.hpp"
 #include "specdb/catalogue/locking.hpp"
 #include "specdb/catalogue/threads.hpp"
+#include "specdb/question/text_field.hpp"
 
 namespace clampwright::specdb {
 
@@ -25,6 +27,12 @@ struct LockQuestion {
   std::optional<std::string> thread;      // for how much compound, and for running torques
   std::optional<std::string> temperature; // in service
   std::vector<std::string> surfaces;      // what a compound is on
+};
+
+// Without the locks and the surfaces, which may be several.
+inline constexpr std::array k_lock_fields{
+    TextField<LockQuestion>{"--thread", &LockQuestion::thread},
+    TextField<LockQuestion>{"--temperature", &LockQuestion::temperature},
 };
 
 struct LockTogether {

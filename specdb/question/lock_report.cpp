@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "core/quantity/unit.hpp"
+#include "core/report/tightening_report.hpp"
 #include "core/thread/designation.hpp"
 #include "specdb/question/lock_question.hpp"
 #include "specdb/question/short_source.hpp"
@@ -152,6 +153,7 @@ report::Document lock_document(const LockReply& reply, bool pairs_asked) {
   if (!pairs_asked) document.sections.push_back(rules_section(reply));
   if (!pairs_asked) document.sections.push_back(std::move(together));
   document.sources = reply.sources;
+  document.remarks = report::remarks_of(reply.findings, {});
   return document;
 }
 

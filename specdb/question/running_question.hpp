@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -12,6 +13,7 @@
 #include "core/report/document.hpp"
 #include "specdb/catalogue/catalogue.hpp"
 #include "specdb/catalogue/threads.hpp"
+#include "specdb/question/text_field.hpp"
 
 namespace clampwright::specdb {
 
@@ -22,6 +24,13 @@ struct RunningQuestion {
   std::optional<std::string> torque;    // as printed
   std::optional<std::string> measured;
   bool insert = false; // a locking insert is meant, not a nut
+};
+
+// Without --insert, which is said or not said.
+inline constexpr std::array k_running_fields{
+    TextField<RunningQuestion>{"--measured", &RunningQuestion::measured},
+    TextField<RunningQuestion>{"--torque", &RunningQuestion::torque},
+    TextField<RunningQuestion>{"--class", &RunningQuestion::nut_class},
 };
 
 struct RunningReply {

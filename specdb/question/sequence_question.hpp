@@ -3,6 +3,7 @@
 // From words, or from the record of a joint, to the order in which its bolts are tightened.
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 
@@ -10,6 +11,7 @@
 #include "core/problem/problem.hpp"
 #include "core/tightening/sequence.hpp"
 #include "specdb/question/joint_answer.hpp"
+#include "specdb/question/text_field.hpp"
 
 namespace clampwright::specdb {
 
@@ -21,6 +23,13 @@ struct SequenceQuestion {
   std::optional<std::string> torque;
   bool undo = false;
   const quantity::Unit* unit = nullptr; // of the wrench; without one that of the torque
+};
+
+inline constexpr std::array k_sequence_fields{
+    TextField<SequenceQuestion>{"--bolts", &SequenceQuestion::bolts},
+    TextField<SequenceQuestion>{"--pattern", &SequenceQuestion::pattern},
+    TextField<SequenceQuestion>{"--passes", &SequenceQuestion::passes},
+    TextField<SequenceQuestion>{"--torque", &SequenceQuestion::torque},
 };
 
 struct SequenceReply {

@@ -8,6 +8,7 @@
 
 #include "core/quantity/read.hpp"
 #include "core/quantity/write.hpp"
+#include "core/report/stack_report.hpp"
 #include "core/report/tightening_report.hpp"
 #include "core/text/plain_text.hpp"
 #include "core/tightening/clamp.hpp"
@@ -288,12 +289,12 @@ Result<SlotReply> answer_slot(const Catalogue& catalogue, const SlotQuestion& q)
   joint::SlotCase asked;
   const auto mass_as_force = add_range(q, asked);
   if (!mass_as_force) return Refusal(mass_as_force.error());
-  const auto slots = q.slots ? counted(*q.slots, 2, 24, "--slots") : Result<int>(asked.slots);
+  const auto slots = q.slot_count ? counted(*q.slot_count, 2, 24, "--slots") : Result<int>(asked.slot_count);
   if (!slots) return Refusal(slots.error());
   if (*slots % 2 == 1)
-    return do_not_fit("the pin goes through two slots that face each other, so their number is even", *q.slots,
+    return do_not_fit("the pin goes through two slots that face each other, so their number is even", *q.slot_count,
                       "write --slots 6", "--slots");
-  asked.slots = *slots;
+  asked.slot_count = *slots;
   const auto holes = q.pin_holes ? counted(*q.pin_holes, 1, 4, "--pin-holes") : Result<int>(asked.pin_holes);
   if (!holes) return Refusal(holes.error());
   asked.pin_holes = *holes;
@@ -316,6 +317,23 @@ Result<SlotReply> answer_slot(const Catalogue& catalogue, const SlotQuestion& q)
   add_sources(reply.sources, report::sources_of(*clamp));
   add_sources(reply.sources, joint::sources_of(*stack));
   return reply;
+}
+
+report::Document angle_document(const AngleReply& reply, const quantity::DisplayUnits& units) {
+  report::Document document = report::angle_report(reply.answer, units);
+  document.sources = reply.sources;
+  return document;
+}
+
+report::Document slot_document(const SlotReply& reply, const quantity::DisplayUnits& units) {
+  report::Document document = report::slot_report(reply.answer, units);
+  document.sources = reply.sources;
+  return document;
+}
+
+CaseQuestion with_castle_nut(CaseQuestion fastener) {
+  if (!fastener.turned && !fastener.face_outer) fastener.turned = "nut";
+  return fastener;
 }
 
 } // namespace clampwright::specdb

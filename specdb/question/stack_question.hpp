@@ -4,6 +4,7 @@
 // of.
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -12,7 +13,10 @@
 #include "core/joint/resilience.hpp"
 #include "core/joint/slot.hpp"
 #include "core/problem/problem.hpp"
+#include "core/quantity/write.hpp"
+#include "core/report/document.hpp"
 #include "specdb/question/case_question.hpp"
+#include "specdb/question/text_field.hpp"
 
 namespace clampwright::specdb {
 
@@ -30,6 +34,19 @@ struct StackQuestion {
   bool into_part = false; // it screws into the part, without a nut
 };
 
+// Without --into-part, which is said or not said.
+inline constexpr std::array k_stack_fields{
+    TextField<StackQuestion>{"--grip", &StackQuestion::grip},
+    TextField<StackQuestion>{"--bolt-length", &StackQuestion::bolt_length},
+    TextField<StackQuestion>{"--shank-length", &StackQuestion::shank_length},
+    TextField<StackQuestion>{"--thread-length", &StackQuestion::thread_length},
+    TextField<StackQuestion>{"--part-material", &StackQuestion::part_material},
+    TextField<StackQuestion>{"--part-modulus", &StackQuestion::part_modulus},
+    TextField<StackQuestion>{"--bolt-modulus", &StackQuestion::bolt_modulus},
+    TextField<StackQuestion>{"--part-outer", &StackQuestion::part_outer},
+    TextField<StackQuestion>{"--hole", &StackQuestion::hole},
+};
+
 // The stack round that fastener. Nothing is assumed in silence: how much of the grip is thread is a band where it was
 // not told, with its reason. Fails with usage, naming every piece that is missing: the grip, the material, the face;
 // with not-understood for texts, and for pieces that do not fit each other; with no-such for a material.
@@ -43,6 +60,11 @@ struct AngleQuestion {
   std::optional<std::string> angle;
 };
 
+inline constexpr std::array k_angle_fields{
+    TextField<AngleQuestion>{"--snug", &AngleQuestion::snug},
+    TextField<AngleQuestion>{"--angle", &AngleQuestion::angle},
+};
+
 struct AngleReply {
   ThreadEntry thread;
   joint::AngleAnswer answer;
@@ -51,14 +73,24 @@ struct AngleReply {
 
 [[nodiscard]] Result<AngleReply> answer_angle(const Catalogue& catalogue, const AngleQuestion& question);
 
+[[nodiscard]] report::Document angle_document(const AngleReply& reply, const quantity::DisplayUnits& units);
+
 struct SlotQuestion {
   CaseQuestion fastener;
   StackQuestion stack;
-  std::optional<std::string> slots;
+  std::optional<std::string> slot_count;
   std::optional<std::string> pin_holes;
   std::optional<std::string> torque; // with the range that is published where none is given, or
   std::optional<std::string> low;    // the range itself
   std::optional<std::string> high;
+};
+
+inline constexpr std::array k_slot_fields{
+    TextField<SlotQuestion>{"--low", &SlotQuestion::low},
+    TextField<SlotQuestion>{"--high", &SlotQuestion::high},
+    TextField<SlotQuestion>{"--torque", &SlotQuestion::torque},
+    TextField<SlotQuestion>{"--slots", &SlotQuestion::slot_count},
+    TextField<SlotQuestion>{"--pin-holes", &SlotQuestion::pin_holes},
 };
 
 struct SlotReply {
@@ -68,5 +100,10 @@ struct SlotReply {
 };
 
 [[nodiscard]] Result<SlotReply> answer_slot(const Catalogue& catalogue, const SlotQuestion& question);
+
+[[nodiscard]] report::Document slot_document(const SlotReply& reply, const quantity::DisplayUnits& units);
+
+// The castle nut is what is turned and pressed on the parts, unless something else was said.
+[[nodiscard]] CaseQuestion with_castle_nut(CaseQuestion fastener);
 
 } // namespace clampwright::specdb

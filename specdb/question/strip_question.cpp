@@ -8,6 +8,7 @@
 #include "core/joint/surroundings.hpp"
 #include "core/quantity/read.hpp"
 #include "core/quantity/write.hpp"
+#include "core/report/strip_report.hpp"
 #include "core/text/plain_text.hpp"
 #include "core/thread/stripping.hpp"
 #include "core/tightening/clamp.hpp"
@@ -27,20 +28,6 @@ using quantity::Length;
 constexpr const char* k_example = "clampwright strip M8 --class 8.8 --material cast-aluminium --length 16mm";
 
 std::string mm(Length length) { return quantity::write_number(quantity::in_millimetres(length), 4) + " mm"; }
-
-// "2" is two turns, "2.5mm" a length, "0" none.
-Result<Length> read_incomplete(const std::optional<std::string>& text, const thread::Thread& thread) {
-  if (!text) return joint::usual_incomplete(thread);
-  const char* field = "--incomplete";
-  if (const auto turns = quantity::read_number(*text)) {
-    if (*turns >= 0 && *turns <= 20) return *turns * thread.pitch;
-    return not_understood("out-of-range", fmt::format("{} turns were understood", quantity::write_number(*turns, 6)),
-                          *text, "write the turns that do not bear, like --incomplete 2, or a length", field);
-  }
-  const auto length = quantity::read_length(*text);
-  if (!length) return in_field(length.error(), field);
-  return *length;
-}
 
 Result<std::optional<Length>> read_engaged(const std::optional<std::string>& text, Length incomplete) {
   if (!text) return std::optional<Length>();
@@ -74,16 +61,18 @@ Result<Insert> keyed_insert(const Catalogue& catalogue, const StripQuestion& q, 
 
 Result<std::optional<Insert>> read_insert(const Catalogue& catalogue, const StripQuestion& q,
                                           const thread::Thread& bolt, const thread::Limits& limits) {
-  const bool keyed = q.insert && text::equal_fold(*q.insert, "keyed");
-  const bool wire = q.insert && text::equal_fold(*q.insert, "wire");
-  if (q.insert && !keyed && !wire)
-    return not_understood("not-understood", "neither wire nor keyed", *q.insert,
-                          "write --insert wire, or --insert keyed with --outer-thread", "--insert");
-  if (q.outer_thread && !keyed)
+  std::optional<InsertKind> kind;
+  if (q.insert) {
+    const auto read = read_insert_kind(*q.insert);
+    if (!read) return Refusal(read.error());
+    kind = *read;
+  }
+  if (q.outer_thread && kind != InsertKind::keyed)
     return refuse(Trouble::usage, "surplus", "--outer-thread goes with a keyed insert only", *q.outer_thread,
                   "write --insert keyed with it; that of a wire insert follows from the bolt's", "--outer-thread");
-  if (!q.insert) return std::optional<Insert>();
-  if (wire) return std::optional(Insert{InsertKind::wire, bolt, thread::wire_insert_limits(bolt, limits)});
+  if (!kind) return std::optional<Insert>();
+  if (kind == InsertKind::wire)
+    return std::optional(Insert{InsertKind::wire, bolt, thread::wire_insert_limits(bolt, limits)});
   auto insert = keyed_insert(catalogue, q, bolt);
   if (!insert) return Refusal(insert.error());
   return std::optional(std::move(*insert));
@@ -167,6 +156,25 @@ void add_sources(StripReply& reply) {
 
 } // namespace
 
+Result<Incomplete> read_incomplete(std::string_view text) {
+  const char* field = "--incomplete";
+  if (const auto turns = quantity::read_number(text)) {
+    if (*turns >= 0 && *turns <= 20) return Incomplete{*turns, {}};
+    return not_understood("out-of-range", fmt::format("{} turns were understood", quantity::write_number(*turns, 6)),
+                          text, "write the turns that do not bear, like --incomplete 2, or a length", field);
+  }
+  const auto length = quantity::read_length(text);
+  if (!length) return in_field(length.error(), field);
+  return Incomplete{{}, *length};
+}
+
+Result<InsertKind> read_insert_kind(std::string_view text) {
+  if (text::equal_fold(text, "wire")) return InsertKind::wire;
+  if (text::equal_fold(text, "keyed")) return InsertKind::keyed;
+  return not_understood("not-understood", "neither wire nor keyed", text,
+                        "write --insert wire, or --insert keyed with --outer-thread", "--insert");
+}
+
 Result<StripReply> answer_strip(const Catalogue& catalogue, const StripQuestion& q) {
   if (const auto fits = check(q); !fits) return Refusal(fits.error());
   auto fastener = resolve(catalogue, q.fastener);
@@ -184,9 +192,12 @@ Result<StripReply> answer_strip(const Catalogue& catalogue, const StripQuestion&
   const auto insert = read_insert(catalogue, q, asked.thread, asked.limits);
   if (!insert) return Refusal(insert.error());
   asked.insert = *insert;
-  const auto incomplete = read_incomplete(q.incomplete, asked.thread);
-  if (!incomplete) return Refusal(incomplete.error());
-  asked.incomplete = *incomplete;
+  asked.incomplete = joint::usual_incomplete(asked.thread);
+  if (q.incomplete) {
+    const auto incomplete = read_incomplete(*q.incomplete);
+    if (!incomplete) return Refusal(incomplete.error());
+    asked.incomplete = incomplete->turns ? *incomplete->turns * asked.thread.pitch : *incomplete->length;
+  }
   const auto length = read_engaged(q.length, asked.incomplete);
   if (!length) return Refusal(length.error());
   asked.length = *length;
@@ -204,6 +215,13 @@ Result<StripReply> answer_strip(const Catalogue& catalogue, const StripQuestion&
   }
   add_sources(reply);
   return reply;
+}
+
+report::Document strip_document(const StripReply& reply, const quantity::DisplayUnits& units) {
+  report::Document document =
+      report::strip_report(reply.answer, reply.published, reply.clamp ? &*reply.clamp : nullptr, units);
+  document.sources = reply.sources;
+  return document;
 }
 
 } // namespace clampwright::specdb

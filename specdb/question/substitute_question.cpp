@@ -41,15 +41,6 @@ constexpr std::array k_coatings{
     CoatingName{"hot-dip", Coating::electroplated}, CoatingName{"zinc-flake", Coating::without_bath},
     CoatingName{"phosphate", Coating::without_bath}};
 
-Result<Coating> read_coating(const std::string& text) {
-  std::vector<std::string> names;
-  for (const CoatingName& known : k_coatings) {
-    if (known.name == name_key(text)) return known.coating;
-    names.emplace_back(known.name);
-  }
-  return in_field(no_such_name("coating", text, names).value(), "--coating");
-}
-
 // Surfaces that say how the metal was coated; oil or paste on something says nothing of what is below.
 Coating coating_of(const friction::Surfaces& surfaces) {
   constexpr std::array<std::string_view, 4> k_without_bath{"dry", "oiled", "zinc-flake", "phosphate-oiled"};
@@ -66,19 +57,6 @@ Result<void> read_into(const std::optional<std::string>& text, const char* field
   if (!value) return in_field(value.error(), field);
   into = std::move(*value);
   return {};
-}
-
-Result<substitute::Duty> read_duty(const std::string& text) {
-  if (text::equal_fold(text, "dry")) return substitute::Duty::dry;
-  if (text::equal_fold(text, "wet")) return substitute::Duty::wet;
-  return not_understood("not-understood", "neither dry nor wet", text, "write --duty dry or --duty wet", "--duty");
-}
-
-Result<bool> read_used(const std::string& text) {
-  if (text::equal_fold(text, "used")) return true;
-  if (text::equal_fold(text, "new")) return false;
-  return not_understood("not-understood", "neither new nor used", text, "write --condition new or --condition used",
-                        "--condition");
 }
 
 Result<quantity::Temperature> read_temperature(const std::string& text) {
@@ -294,6 +272,28 @@ std::string stated(const Fastener& fastener) {
 }
 
 } // namespace
+
+Result<Coating> read_coating(std::string_view text) {
+  std::vector<std::string> names;
+  for (const CoatingName& known : k_coatings) {
+    if (known.name == name_key(text)) return known.coating;
+    names.emplace_back(known.name);
+  }
+  return in_field(no_such_name("coating", text, names).value(), "--coating");
+}
+
+Result<substitute::Duty> read_duty(std::string_view text) {
+  if (text::equal_fold(text, "dry")) return substitute::Duty::dry;
+  if (text::equal_fold(text, "wet")) return substitute::Duty::wet;
+  return not_understood("not-understood", "neither dry nor wet", text, "write --duty dry or --duty wet", "--duty");
+}
+
+Result<bool> read_used(std::string_view text) {
+  if (text::equal_fold(text, "used")) return true;
+  if (text::equal_fold(text, "new")) return false;
+  return not_understood("not-understood", "neither new nor used", text, "write --condition new or --condition used",
+                        "--condition");
+}
 
 Result<std::pair<std::string, std::string>> read_fastener(const Catalogue& catalogue, std::string_view text,
                                                           bool any_pitch) {

@@ -3,6 +3,7 @@
 // From words to values, for the question whether another fastener may go in.
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -13,6 +14,7 @@
 #include "core/problem/problem.hpp"
 #include "core/substitute/chain.hpp"
 #include "specdb/question/case_question.hpp"
+#include "specdb/question/text_field.hpp"
 #include "specdb/workshop/records.hpp"
 
 namespace clampwright::specdb {
@@ -43,6 +45,27 @@ struct SubstituteQuestion {
   std::optional<JointRecord> joint;
 };
 
+// Without the two fasteners and the joint.
+inline constexpr std::array k_substitute_fields{
+    TextField<SubstituteQuestion>{"--with-surfaces", &SubstituteQuestion::with_surfaces},
+    TextField<SubstituteQuestion>{"--with-mu", &SubstituteQuestion::with_mu},
+    TextField<SubstituteQuestion>{"--with-nut-factor", &SubstituteQuestion::with_nut_factor},
+    TextField<SubstituteQuestion>{"--with-head", &SubstituteQuestion::with_head},
+    TextField<SubstituteQuestion>{"--coating", &SubstituteQuestion::coating},
+    TextField<SubstituteQuestion>{"--nut", &SubstituteQuestion::nut},
+    TextField<SubstituteQuestion>{"--mating", &SubstituteQuestion::mating},
+    TextField<SubstituteQuestion>{"--engagement", &SubstituteQuestion::engagement},
+    TextField<SubstituteQuestion>{"--seat", &SubstituteQuestion::seat},
+    TextField<SubstituteQuestion>{"--length", &SubstituteQuestion::length},
+    TextField<SubstituteQuestion>{"--original-length", &SubstituteQuestion::original_length},
+    TextField<SubstituteQuestion>{"--grip", &SubstituteQuestion::grip},
+    TextField<SubstituteQuestion>{"--hole-depth", &SubstituteQuestion::hole_depth},
+    TextField<SubstituteQuestion>{"--duty", &SubstituteQuestion::duty},
+    TextField<SubstituteQuestion>{"--temperature", &SubstituteQuestion::temperature},
+    TextField<SubstituteQuestion>{"--torque", &SubstituteQuestion::torque},
+    TextField<SubstituteQuestion>{"--condition", &SubstituteQuestion::condition},
+};
+
 struct SubstituteAnswer {
   ThreadEntry original;
   ThreadEntry offered;
@@ -57,6 +80,13 @@ struct SubstituteAnswer {
 // does where no thread begins the text.
 [[nodiscard]] Result<std::pair<std::string, std::string>> read_fastener(const Catalogue& catalogue,
                                                                         std::string_view text, bool any_pitch = false);
+
+// How the one offered was coated: "plain", "electroplated", "hot-dip", "zinc-flake", "phosphate".
+[[nodiscard]] Result<substitute::Coating> read_coating(std::string_view text);
+// "dry" or "wet".
+[[nodiscard]] Result<substitute::Duty> read_duty(std::string_view text);
+// "used" is true, "new" false.
+[[nodiscard]] Result<bool> read_used(std::string_view text);
 
 // Fails like `resolve` for both fasteners; with usage where the original is told and the joint has another one.
 [[nodiscard]] Result<SubstituteAnswer> answer_for(const Catalogue& catalogue, const SubstituteQuestion& question);

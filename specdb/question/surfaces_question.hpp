@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -15,6 +16,7 @@
 #include "core/tightening/answer.hpp"
 #include "specdb/catalogue/catalogue.hpp"
 #include "specdb/question/joint_answer.hpp"
+#include "specdb/question/text_field.hpp"
 
 namespace clampwright::specdb {
 
@@ -32,6 +34,20 @@ struct SurfacesQuestion {
   std::optional<std::string> kind; // bolt, plug, …
   bool taper = false;
   std::optional<std::string> into; // what it screws into: a name of the table of materials
+};
+
+// Without locks and taper, which are no single text.
+inline constexpr std::array k_surfaces_fields{
+    TextField<SurfacesQuestion>{"--stated", &SurfacesQuestion::stated},
+    TextField<SurfacesQuestion>{"--fitted", &SurfacesQuestion::fitted},
+    TextField<SurfacesQuestion>{"--stated-nut-factor", &SurfacesQuestion::stated_nut_factor},
+    TextField<SurfacesQuestion>{"--fitted-nut-factor", &SurfacesQuestion::fitted_nut_factor},
+    TextField<SurfacesQuestion>{"--torque", &SurfacesQuestion::torque},
+    TextField<SurfacesQuestion>{"--running-torque", &SurfacesQuestion::running_torque},
+    TextField<SurfacesQuestion>{"--kind", &SurfacesQuestion::kind},
+    TextField<SurfacesQuestion>{"--into", &SurfacesQuestion::into},
+    TextField<SurfacesQuestion>{"--thread", &SurfacesQuestion::thread},
+    TextField<SurfacesQuestion>{"--class", &SurfacesQuestion::strength_class},
 };
 
 struct SurfacesReply {

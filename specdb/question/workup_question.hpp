@@ -3,6 +3,7 @@
 // From words to values, for a torque that is worked up where the maker gives none.
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -10,6 +11,7 @@
 #include "core/problem/problem.hpp"
 #include "core/workup/workup.hpp"
 #include "specdb/question/case_question.hpp"
+#include "specdb/question/text_field.hpp"
 #include "specdb/workshop/records.hpp"
 
 namespace clampwright::specdb {
@@ -38,6 +40,30 @@ struct WorkupQuestion {
   std::optional<std::string> proof_share;
   std::optional<std::string> yield_share;
   std::optional<std::string> thread_margin; // load that strips a thread over the one allowed
+};
+
+// Without the joint and the fastener itself.
+inline constexpr std::array k_workup_fields{
+    TextField<WorkupQuestion>{"--material", &WorkupQuestion::material},
+    TextField<WorkupQuestion>{"--engagement", &WorkupQuestion::engagement},
+    TextField<WorkupQuestion>{"--nut", &WorkupQuestion::nut},
+    TextField<WorkupQuestion>{"--seat", &WorkupQuestion::seat},
+    TextField<WorkupQuestion>{"--soft", &WorkupQuestion::soft},
+    TextField<WorkupQuestion>{"--soft-limit", &WorkupQuestion::soft_limit},
+    TextField<WorkupQuestion>{"--must-clamp", &WorkupQuestion::must_clamp},
+    TextField<WorkupQuestion>{"--pull", &WorkupQuestion::pull},
+    TextField<WorkupQuestion>{"--carry", &WorkupQuestion::carry},
+    TextField<WorkupQuestion>{"--radius", &WorkupQuestion::radius},
+    TextField<WorkupQuestion>{"--slip", &WorkupQuestion::slip},
+    TextField<WorkupQuestion>{"--face-friction", &WorkupQuestion::friction},
+    TextField<WorkupQuestion>{"--faces", &WorkupQuestion::faces},
+    TextField<WorkupQuestion>{"--pressure", &WorkupQuestion::pressure},
+    TextField<WorkupQuestion>{"--sealed-diameter", &WorkupQuestion::sealed},
+    TextField<WorkupQuestion>{"--bolts", &WorkupQuestion::bolts},
+    TextField<WorkupQuestion>{"--loss", &WorkupQuestion::loss},
+    TextField<WorkupQuestion>{"--proof-share", &WorkupQuestion::proof_share},
+    TextField<WorkupQuestion>{"--yield-share", &WorkupQuestion::yield_share},
+    TextField<WorkupQuestion>{"--thread-margin", &WorkupQuestion::thread_margin},
 };
 
 struct WorkupReply {

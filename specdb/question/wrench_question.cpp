@@ -8,6 +8,8 @@
 #include "core/text/plain_text.hpp"
 #include "specdb/question/wrench_words.hpp"
 #include "specdb/question/wrench_working.hpp"
+#include "specdb/workshop/joints.hpp"
+#include "specdb/workshop/wrenches.hpp"
 
 namespace clampwright::specdb {
 
@@ -291,6 +293,30 @@ Result<WrenchSetReply> answer_wrench_set(const WrenchSetQuestion& q, const Wrenc
   reply.working = working_of(reply);
   reply.sources = sources_of(reply, context.joint);
   return reply;
+}
+
+Result<WrenchSetTold> tell_wrench_set(const Catalogue& catalogue, const Workshop* workshop, const WrenchSetNames& names,
+                                      const WrenchSetQuestion& question, const quantity::Unit* unit,
+                                      std::chrono::year_month_day today) {
+  WrenchSetContext context{{}, nullptr, unit, today};
+  std::optional<JointAnswer> joint;
+  if (names.wrench) {
+    auto wrench = find_wrench(*workshop, *names.wrench);
+    if (!wrench) return in_field(wrench.error(), "--wrench");
+    context.wrench = std::move(*wrench);
+  }
+  if (names.joint) {
+    const auto record = find_joint(*workshop, *names.joint);
+    if (!record) return in_field(record.error(), "--joint");
+    auto answer = answer_for(catalogue, *record);
+    if (!answer) return Refusal(answer.error());
+    joint = std::move(*answer);
+    context.joint = &*joint;
+  }
+  auto reply = answer_wrench_set(question, context);
+  if (!reply) return Refusal(reply.error());
+  const bool invented = (names.wrench || names.joint) && workshop->is_invented();
+  return WrenchSetTold{std::move(*reply), std::move(joint), invented};
 }
 
 } // namespace clampwright::specdb

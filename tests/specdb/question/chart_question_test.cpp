@@ -119,7 +119,7 @@ TEST(ChartQuestion, KeepsARowWithoutAProofLoadAndSaysWhy) {
 
 TEST(ChartQuestion, HasNoYieldShareForASizeWithoutAFace) {
   ChartQuestion yield = question("A2-70", "M8", "M9");
-  yield.wanted = {tightening::Aim::yield_share, {}, 0.7};
+  yield.yield_fraction = "70%";
   const auto chart = *asked(yield);
   ASSERT_EQ(chart.rows.size(), 2U);
   EXPECT_TRUE(chart.rows[0].answer);
@@ -129,7 +129,7 @@ TEST(ChartQuestion, HasNoYieldShareForASizeWithoutAFace) {
 TEST(ChartQuestion, RefusesAYieldShareWhereFrictionIsNotStated) {
   ChartQuestion yield = question("8.8", "M8", "M10");
   yield.each.surfaces.reset();
-  yield.wanted = {tightening::Aim::yield_share, {}, 0.9};
+  yield.yield_fraction = "90%";
   EXPECT_EQ(refusal(yield).code, "friction-missing");
 }
 

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/sentences/reply_parts.hpp"
+
+#include <QCoreApplication>
+
+#include "core/report/wording.hpp"
+#include "gui/text/wording.hpp"
+
+namespace clampwright::desk {
+
+namespace {
+
+QString tr(const char* english) { return QCoreApplication::translate("Sentences", english); }
+
+} // namespace
+
+QString shown_length(quantity::Length length, const Place& place) {
+  return from_utf8(quantity::write_si_rounded(quantity::in_metres(length), *place.units.length));
+}
+
+void add_flags(PageContent& page, const finding::Findings& findings, const Place& place) {
+  for (const finding::Finding& finding : findings)
+    if (finding.severity == finding::Severity::stop)
+      page.flags.push_back(worded(report::finding_brief(finding, place.units)));
+    else if (finding.code == finding::Code::left_hand)
+      page.flags.push_back(tr("Left-hand thread"));
+}
+
+Figure clamp_figure(const std::optional<quantity::Band<quantity::Force>>& load, const Place& place) {
+  if (!load) return {tr("not known"), tr("clamp load")};
+  return {shown(load->likely, place),
+          tr("likely clamp load; %1 to %2").arg(shown(load->low, place), shown(load->high, place))};
+}
+
+Refusal beside(Problem problem, const char* option) {
+  if (problem.field.empty()) problem.field = option;
+  return Refusal(std::move(problem));
+}
+
+} // namespace clampwright::desk

@@ -206,7 +206,7 @@ class PageWriter {
   }
 
   void row_table(const std::vector<report::Row>& rows) {
-    if (rows.empty()) return;
+    if (std::ranges::all_of(rows, [](const report::Row& row) { return row.label.empty(); })) return points(rows);
     QTextTable* cells =
         table(static_cast<int>(rows.size()), 2,
               {QTextLength(QTextLength::PercentageLength, 22), QTextLength(QTextLength::PercentageLength, 78)});
@@ -218,6 +218,14 @@ class PageWriter {
       cells->cellAt(i, 1).firstCursorPosition().insertText(worded(row.value), format(look_.text()));
     }
     behind_table();
+  }
+
+  // Rows that are all text: a column of labels would stand empty beside them.
+  void points(const std::vector<report::Row>& rows) {
+    for (const report::Row& row : rows) {
+      block(look_.gap() / 2);
+      put(QStringLiteral("• ") + worded(row.value), format(look_.text()));
+    }
   }
 
   void whole_table(const report::Table& given) {

@@ -22,8 +22,8 @@ namespace {
 using namespace std::string_view_literals;
 
 constexpr std::array k_syllables{"mar"sv, "row"sv,   "fen"sv, "tal"sv, "lisk"sv, "os"sv,  "trel"sv, "bri"sv,
-                                 "gan"sv, "thorn"sv, "wy"sv,  "dun"sv, "kes"sv,  "mor"sv, "lin"sv,  "pas"sv,
-                                 "vel"sv, "hob"sv,   "ter"sv, "sil"sv, "ram"sv,  "ket"sv, "und"sv,  "or"sv};
+                                 "gan"sv, "thorn"sv, "wy"sv,  "dun"sv, "kes"sv,  "mol"sv, "lin"sv,  "pas"sv,
+                                 "vel"sv, "hob"sv,   "ter"sv, "sil"sv, "ram"sv,  "kal"sv, "und"sv,  "or"sv};
 constexpr std::array k_kinds{"flood pump"sv, "rescue winch"sv, "chain saw"sv,  "flat boat"sv,  "hedge cutter"sv,
                              "generator"sv,  "road saw"sv,     "compactor"sv,  "water pump"sv, "snow blower"sv,
                              "tiller"sv,     "log splitter"sv, "compressor"sv, "mower"sv,      "outboard engine"sv};

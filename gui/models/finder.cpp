@@ -51,8 +51,9 @@ FoundLine joint_line(const specdb::Hit& hit) {
 }
 
 // Those whose name has every typed word; all for none.
-void add_machines(std::vector<FoundLine>& lines, const specdb::Workshop& workshop, const QStringList& typed) {
-  for (const specdb::MachineLine& machine : specdb::machine_lines(workshop))
+void add_machines(std::vector<FoundLine>& lines, const std::vector<specdb::MachineLine>& machines,
+                  const QStringList& typed) {
+  for (const specdb::MachineLine& machine : machines)
     if (fits(from_utf8(machine.name + " " + machine.kind + " " + machine.slug), typed))
       lines.push_back(
           {tr("Machine"),
@@ -116,23 +117,29 @@ Finder::Finder(const specdb::Catalogue& catalogue)
     threads_.push_back(thread::write_designation(entry.thread));
 }
 
-FoundLines Finder::find(const QString& typed, const specdb::Workshop* workshop) const {
+void Finder::take_up(const specdb::Workshop* workshop) {
+  workshop_ = workshop;
+  machines_ = workshop == nullptr ? std::vector<specdb::MachineLine>() : specdb::machines_with_counts(*workshop);
+}
+
+FoundLines Finder::find(const QString& typed) const {
   FoundLines found;
   const QString text = typed.trimmed();
   if (text.isEmpty()) {
-    if (workshop != nullptr) add_machines(found.lines, *workshop, {});
+    add_machines(found.lines, machines_, {});
     for (FoundLine& line : page_lines())
       found.lines.push_back(std::move(line));
     return found;
   }
-  if (workshop != nullptr) {
-    const specdb::Found joints = specdb::search(*workshop, to_utf8(text));
-    for (std::size_t i = 0; i < std::min(joints.hits.size(), k_most_joints); ++i)
-      found.lines.push_back(joint_line(joints.hits[i]));
+  if (workshop_ != nullptr) {
+    const specdb::Found joints = specdb::search(*workshop_, to_utf8(text), k_most_joints);
+    for (const specdb::Hit& hit : joints.hits)
+      found.lines.push_back(joint_line(hit));
+    if (joints.more) found.note = tr("The first %1 joints; another word finds fewer.").arg(k_most_joints);
     if (!joints.read_as.empty()) found.note = tr("read as “%1”").arg(from_utf8(joints.read_as));
   }
   const QStringList words = text.toCaseFolded().split(QLatin1Char(' '), Qt::SkipEmptyParts);
-  if (workshop != nullptr) add_machines(found.lines, *workshop, words);
+  add_machines(found.lines, machines_, words);
   for (FoundLine& line : page_lines()) {
     const Sentence* sentence = sentence_named(line.target.key);
     const QString also = sentence == nullptr ? QString() : QCoreApplication::translate("Sentences", sentence->also);
@@ -155,10 +162,11 @@ FoundLines Finder::find(const QString& typed, const specdb::Workshop* workshop) 
   return found;
 }
 
-FoundLines Finder::joints_of(const std::string& machine, const specdb::Workshop& workshop) const {
+FoundLines Finder::joints_of(const std::string& machine) const {
   FoundLines found;
   found.lines.push_back({tr("Back"), tr("All machines and pages"), {}, {Target::To::all_machines}});
-  for (const specdb::Hit& joint : specdb::joints_of_machine(workshop, machine))
+  if (workshop_ == nullptr) return found;
+  for (const specdb::Hit& joint : specdb::joints_of_machine(*workshop_, machine))
     found.lines.push_back(joint_line(joint));
   return found;
 }

@@ -11,6 +11,7 @@
 
 #include "gui/sentences/sentence.hpp"
 #include "specdb/catalogue/tables.hpp"
+#include "specdb/workshop/browse.hpp"
 
 namespace clampwright::desk {
 
@@ -57,15 +58,21 @@ class Finder {
  public:
   explicit Finder(const specdb::Catalogue& catalogue);
 
+  // From now on it finds in that workshop as well, until another is taken up; nullptr: in none. It is kept.
+  void take_up(const specdb::Workshop* workshop);
+  [[nodiscard]] bool has_workshop() const { return workshop_ != nullptr; }
+
   // Lines for what was typed, best first. For nothing: the machines and pages to browse.
-  [[nodiscard]] FoundLines find(const QString& typed, const specdb::Workshop* workshop) const;
+  [[nodiscard]] FoundLines find(const QString& typed) const;
   // The joints of one machine, by assembly.
-  [[nodiscard]] FoundLines joints_of(const std::string& machine, const specdb::Workshop& workshop) const;
+  [[nodiscard]] FoundLines joints_of(const std::string& machine) const;
 
  private:
   std::vector<std::string> threads_;
   std::vector<std::string> classes_;
   std::vector<specdb::TableSummary> tables_;
+  const specdb::Workshop* workshop_ = nullptr;
+  std::vector<specdb::MachineLine> machines_; // counting their joints takes too long for every key
 };
 
 // All pages that can be opened without typing: calculators and records.

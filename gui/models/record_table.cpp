@@ -21,7 +21,7 @@ QString tr(const char* english) { return QCoreApplication::translate("Records", 
 RecordRows machine_rows(const Place& place) {
   RecordRows out{tr("Machines"), {tr("name"), tr("what it is"), tr("joints")}, {}};
   if (place.workshop == nullptr) return out;
-  for (const specdb::MachineLine& machine : specdb::machine_lines(*place.workshop))
+  for (const specdb::MachineLine& machine : specdb::machines_with_counts(*place.workshop))
     out.rows.push_back(
         {{from_utf8(machine.name), from_utf8(machine.kind), QString::number(machine.joints)}, {{}, machine.slug}});
   return out;

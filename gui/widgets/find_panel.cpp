@@ -93,17 +93,20 @@ FindPanel::FindPanel(Bench& bench, QLineEdit& line, QWidget* parent)
     machine_.clear();
     find();
   });
-  connect(&bench, &Bench::workshop_changed, this, &FindPanel::find);
+  const auto take_up = [this] {
+    finder_.take_up(bench_.workshop());
+    find();
+  };
+  connect(&bench, &Bench::workshop_changed, this, take_up);
   connect(&bench, &Bench::look_changed, this, [this] { list_->doItemsLayout(); });
-  find();
+  take_up();
 }
 
 QString FindPanel::note() const { return note_->isHidden() ? QString() : note_->text(); }
 
 void FindPanel::find() {
-  const specdb::Workshop* workshop = bench_.workshop();
-  if (workshop == nullptr) machine_.clear();
-  FoundLines found = machine_.empty() ? finder_.find(line_.text(), workshop) : finder_.joints_of(machine_, *workshop);
+  if (!finder_.has_workshop()) machine_.clear();
+  FoundLines found = machine_.empty() ? finder_.find(line_.text()) : finder_.joints_of(machine_);
   note_->setText(found.note);
   note_->setVisible(!found.note.isEmpty());
   lines_->show(std::move(found.lines));

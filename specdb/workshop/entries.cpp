@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "specdb/workshop/entries.hpp"
 
+#include <set>
+#include <string>
+
 #include <fmt/format.h>
 
 #include "specdb/sql/query.hpp"
+#include "specdb/workshop/index_words.hpp"
 
 namespace clampwright::specdb {
 
@@ -65,14 +69,37 @@ void add_locks_and_neighbours(const SQLite::Database& database, long long joint,
         n.bears_degC, n.runs_at_degC);
 }
 
-// The words by which it is found, in the place of those by which it was.
+// The index words of all columns of its row in the search index; none where it has no row yet.
+std::set<std::string> words_of_joint(const SQLite::Database& database, long long joint) {
+  Query row(database,
+            "SELECT name || ' ' || assembly || ' ' || machine || ' ' || thread || ' ' || words FROM joint_search "
+            "WHERE rowid = ?",
+            joint);
+  if (!row.next()) return {};
+  const auto words = index_words_in(database, row.text(0));
+  return {words.begin(), words.end()};
+}
+
+// Index words hold letters and digits only, so nothing in them is an operator.
+bool is_found(const SQLite::Database& database, const std::string& word) {
+  return Query(database, "SELECT 1 FROM joint_search WHERE joint_search MATCH '\"' || ? || '\"' LIMIT 1", word).next();
+}
+
+// The words by which it is found, in the place of those by which it was. A word that no joint has any more must go: it
+// would be in the way of the one that is meant.
 void index_joint(const SQLite::Database& database, long long joint) {
+  const std::set<std::string> before = words_of_joint(database, joint);
   run(database, "DELETE FROM joint_search WHERE rowid = ?", joint);
   run(database,
       "INSERT INTO joint_search (rowid, name, assembly, machine, thread, words) SELECT j.id, j.name, a.name, m.name || "
       "' ' || m.kind, j.thread, j.slug || ' ' || j.words FROM joint j JOIN assembly a ON a.id = j.assembly_id JOIN "
       "machine m ON m.id = a.machine_id WHERE j.id = ?",
       joint);
+  const std::set<std::string> now = words_of_joint(database, joint);
+  for (const std::string& word : now)
+    if (!before.contains(word)) run(database, "INSERT OR IGNORE INTO search_word VALUES (?)", word);
+  for (const std::string& word : before)
+    if (!now.contains(word) && !is_found(database, word)) run(database, "DELETE FROM search_word WHERE word = ?", word);
 }
 
 } // namespace

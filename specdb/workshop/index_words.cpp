@@ -1,11 +1,48 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "specdb/workshop/index_words.hpp"
 
+#include <array>
+
+#include <sqlite3.h>
+
 #include "specdb/sql/query.hpp"
+#include "specdb/workshop/fts5.hpp"
 
 namespace clampwright::specdb {
 
 namespace {
+
+// Divides and folds as `joint_search` of the schema does.
+class Tokenizer {
+ public:
+  explicit Tokenizer(const SQLite::Database& database) {
+    fts5_api* const api = fts5_of(database);
+    void* context = nullptr;
+    std::array arguments{"remove_diacritics", "2"};
+    if (api == nullptr || api->xFindTokenizer(api, "unicode61", &context, &methods_) != SQLITE_OK ||
+        methods_.xCreate(context, arguments.data(), arguments.size(), &tokenizer_) != SQLITE_OK)
+      throw DatabaseError("words cannot be divided as the search index does it", Trouble::internal);
+  }
+  ~Tokenizer() { methods_.xDelete(tokenizer_); }
+  Tokenizer(const Tokenizer&) = delete;
+  Tokenizer& operator=(const Tokenizer&) = delete;
+
+  [[nodiscard]] std::vector<std::string> words_in(std::string_view text) const {
+    std::vector<std::string> words;
+    const int done = methods_.xTokenize(tokenizer_, &words, FTS5_TOKENIZE_DOCUMENT, text.data(),
+                                        static_cast<int>(text.size()), take_word);
+    if (done != SQLITE_OK) throw DatabaseError("a text cannot be divided into words", trouble_of(done));
+    return words;
+  }
+
+ private:
+  static int take_word(void* words, int, const char* word, int length, int, int) {
+    static_cast<std::vector<std::string>*>(words)->emplace_back(word, static_cast<std::size_t>(length));
+    return SQLITE_OK;
+  }
+  fts5_tokenizer methods_{};
+  Fts5Tokenizer* tokenizer_ = nullptr;
+};
 
 std::vector<std::string> parts_between_spaces(std::string_view text) {
   std::vector<std::string> parts;
@@ -17,68 +54,27 @@ std::vector<std::string> parts_between_spaces(std::string_view text) {
   return parts;
 }
 
-// A reader is forbidden to write, and making even a temporary table counts as writing. What is made while this lasts
-// must be temporary.
-class LeaveToMakeTemporaryTables {
- public:
-  explicit LeaveToMakeTemporaryTables(const SQLite::Database& database) : database_(database) {
-    Query query(database, "PRAGMA query_only");
-    was_forbidden_ = query.next() && query.integer(0) == 1;
-    if (was_forbidden_) run(database_, "PRAGMA query_only = OFF");
-  }
-  ~LeaveToMakeTemporaryTables() {
-    try {
-      if (was_forbidden_) run(database_, "PRAGMA query_only = ON");
-    } catch (const SQLite::Exception&) { // out of memory, at worst; what follows will say so
-    }
-  }
-  LeaveToMakeTemporaryTables(const LeaveToMakeTemporaryTables&) = delete;
-  LeaveToMakeTemporaryTables& operator=(const LeaveToMakeTemporaryTables&) = delete;
-
- private:
-  const SQLite::Database& database_;
-  bool was_forbidden_ = false;
-};
-
 } // namespace
 
-std::vector<TypedWord> typed_words(std::string_view text) {
-  return translated([&] {
-    const std::vector<std::string> parts = parts_between_spaces(text);
-    const SQLite::Database index(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
-    // Divides and folds as `joint_search` of the schema does.
-    run(index, "CREATE VIRTUAL TABLE typed USING fts5(text, tokenize = \"unicode61 remove_diacritics 2\")");
-    run(index, "CREATE VIRTUAL TABLE index_word USING fts5vocab(typed, instance)");
-    run(index, "BEGIN");
-    for (std::size_t i = 0; i < parts.size(); ++i)
-      run(index, "INSERT INTO typed (rowid, text) VALUES (?, ?)", static_cast<long long>(i), parts[i]);
-    run(index, "COMMIT");
-    std::vector<TypedWord> words;
-    long long last = -1;
-    Query query(index, "SELECT doc, term FROM index_word ORDER BY doc, \"offset\"");
-    while (query.next()) {
-      const long long part = query.integer(0);
-      if (part != last) words.push_back({parts[static_cast<std::size_t>(part)], {}});
-      last = part;
-      words.back().index_words.push_back(query.text(1));
-    }
-    return words;
-  });
+std::vector<std::string> index_words_in(const SQLite::Database& database, std::string_view text) {
+  return Tokenizer(database).words_in(text);
 }
 
-std::vector<std::string> words_of_index(const Workshop& workshop) {
-  return translated([&] {
-    {
-      const LeaveToMakeTemporaryTables leave(workshop.connection());
-      run(workshop.connection(),
-          "CREATE VIRTUAL TABLE IF NOT EXISTS temp.joint_search_word USING fts5vocab(main, joint_search, row)");
-    }
-    std::vector<std::string> words;
-    Query query(workshop.connection(), "SELECT term FROM temp.joint_search_word");
-    while (query.next())
-      words.push_back(query.text(0));
-    return words;
-  });
+std::vector<TypedWord> typed_words(const SQLite::Database& database, std::string_view text) {
+  const Tokenizer tokenizer(database);
+  std::vector<TypedWord> words;
+  for (std::string& part : parts_between_spaces(text))
+    if (auto index_words = tokenizer.words_in(part); !index_words.empty())
+      words.push_back({std::move(part), std::move(index_words)});
+  return words;
+}
+
+std::vector<std::string> words_of_index(const SQLite::Database& database) {
+  std::vector<std::string> words;
+  Query query(database, "SELECT word FROM search_word ORDER BY word");
+  while (query.next())
+    words.push_back(query.text(0));
+  return words;
 }
 
 } // namespace clampwright::specdb

@@ -69,6 +69,14 @@ bool Vocabulary::begins_a_word(std::string_view beginning) const {
   return at != words_.end() && at->starts_with(beginning);
 }
 
+std::vector<std::string> Vocabulary::beginning_with(std::string_view beginning, std::size_t most) const {
+  std::vector<std::string> words;
+  for (auto at = std::ranges::lower_bound(words_, beginning);
+       at != words_.end() && at->starts_with(beginning) && words.size() <= most; ++at)
+    words.push_back(*at);
+  return words;
+}
+
 std::vector<Meant> Vocabulary::meant_by(std::string_view typed) const {
   std::vector<Meant> meant;
   const std::u32string letters = text::letters(typed);

@@ -24,6 +24,9 @@ class Vocabulary {
   // Does some word begin like this, or is it one?
   [[nodiscard]] bool begins_a_word(std::string_view beginning) const;
 
+  // The words that begin like this, in order; of more than `most` the first and one more.
+  [[nodiscard]] std::vector<std::string> beginning_with(std::string_view beginning, std::size_t most) const;
+
   // What may have been meant by a word that begins none, fewest slips first. About one letter in three may be wrong,
   // and a forgotten space counts as one slip. Nothing for words of one or two letters, and none is ever taken for, or
   // from, a word with a digit in it: M8 must not become M6.

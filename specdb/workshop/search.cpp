@@ -8,7 +8,7 @@
 
 #include "core/text/plain_text.hpp"
 #include "specdb/sql/query.hpp"
-#include "specdb/workshop/hit_row.hpp"
+#include "specdb/workshop/browse.hpp"
 #include "specdb/workshop/index_words.hpp"
 #include "specdb/workshop/near_words.hpp"
 #include "specdb/workshop/word_readings.hpp"
@@ -17,7 +17,6 @@ namespace clampwright::specdb {
 
 namespace {
 
-constexpr int k_most_hits = 50;
 constexpr std::size_t k_longest_text = 1000;
 constexpr std::size_t k_most_named = 4; // of words that are equally near
 
@@ -90,31 +89,67 @@ std::string all_of(const List& list, Express express) {
   return joined(expressions, " AND ");
 }
 
-std::string expression_of(const Meant& meant) {
-  return all_of(meant.words, [](const std::string& word) { return phrase({word}); });
+// The words that begin like it, one by one, where they are few: the index goes through each of them as it is asked, and
+// for a beginning it would first put all of their joints in order.
+std::string beginning(const std::string& word, const Vocabulary& vocabulary) {
+  constexpr std::size_t k_few = 12;
+  const std::vector<std::string> words = vocabulary.beginning_with(word, k_few);
+  if (words.empty() || words.size() > k_few) return phrase({word});
+  return any_of(words, [](const std::string& one) { return fmt::format("\"{}\"", one); });
 }
 
-std::string expression_of(const Reading& reading) {
-  return all_of(reading.places, [](const Place& place) {
-    return any_of(place, [](const Meant& meant) { return expression_of(meant); });
-  });
+std::string expression_of(const Meant& meant, const Vocabulary& vocabulary) {
+  return all_of(meant.words, [&](const std::string& word) { return beginning(word, vocabulary); });
 }
 
-std::vector<Hit> hits_of(const Workshop& workshop, const std::string& expression) {
-  // A joint's own name weighs most, then its other words, its assembly, its thread, its machine. The best are taken
-  // before anything else is looked up: "bolt" fits half of a big workshop.
-  Query query(
-      workshop.connection(),
-      "SELECT j.slug, m.name, a.name, j.name, j.thread, f.printed, f.value FROM (SELECT rowid AS id, "
-      "bm25(joint_search, 8, 4, 1, 4, 6) AS worth FROM joint_search WHERE joint_search MATCH ? ORDER BY worth, rowid "
-      "LIMIT ?) s JOIN joint j ON j.id = s.id JOIN assembly a ON a.id = j.assembly_id JOIN machine m ON m.id = "
-      "a.machine_id LEFT JOIN figure f ON f.id = (SELECT min(g.id) FROM figure g WHERE g.joint_id = j.id AND g.id NOT "
-      "IN (SELECT supersedes FROM figure WHERE supersedes IS NOT NULL)) ORDER BY s.worth, s.id",
-      std::string_view(expression), k_most_hits);
-  std::vector<Hit> hits;
-  while (query.next())
-    hits.push_back(hit_in(query));
-  return hits;
+std::string expression_of(const Place& place, const Vocabulary& vocabulary) {
+  return any_of(place, [&](const Meant& meant) { return expression_of(meant, vocabulary); });
+}
+
+std::string expression_of(const Reading& reading, const Vocabulary& vocabulary) {
+  return all_of(reading.places, [&](const Place& place) { return expression_of(place, vocabulary); });
+}
+
+// Weighing costs time for every joint that fits, and says little where so many do.
+constexpr int k_most_weighed = 1000;
+
+bool fit_too_many(const Workshop& workshop, const std::string& expression) {
+  Query row(workshop.connection(),
+            "SELECT count(*) FROM (SELECT 1 FROM joint_search WHERE joint_search MATCH ? LIMIT ?)",
+            std::string_view(expression), k_most_weighed + 1);
+  return row.next() && row.integer(0) > k_most_weighed;
+}
+
+// What `sql` finds for the expression, behind what is there already, until there are `most`.
+void add_found(const Workshop& workshop, const char* sql, const std::string& expression, std::size_t most,
+               std::vector<long long>& joints) {
+  Query row(workshop.connection(), sql, std::string_view(expression), static_cast<long long>(most));
+  while (joints.size() < most && row.next())
+    if (std::ranges::find(joints, row.integer(0)) == joints.end()) joints.push_back(row.integer(0));
+}
+
+// The joints that fit, best first, `most` of them or fewer.
+std::vector<long long> best_joints(const Workshop& workshop, const std::string& expression, std::size_t most) {
+  std::vector<long long> joints;
+  if (!fit_too_many(workshop, expression)) {
+    add_found(
+        workshop,
+        "SELECT rowid FROM joint_search WHERE joint_search MATCH ? ORDER BY joint_worth(joint_search), rowid LIMIT ?",
+        expression, most, joints);
+    return joints;
+  }
+  for (const char* places : {"{name}", "{name words}", "{name words assembly thread machine}"})
+    if (joints.size() < most)
+      add_found(workshop, "SELECT rowid FROM joint_search WHERE joint_search MATCH ? LIMIT ?",
+                fmt::format("{} : ({})", places, expression), most, joints);
+  return joints;
+}
+
+void add_hits(const Workshop& workshop, const std::string& expression, std::size_t most, Found& found) {
+  std::vector<long long> joints = best_joints(workshop, expression, most + 1);
+  found.more = joints.size() > most;
+  if (found.more) joints.pop_back();
+  found.hits = hits_of(workshop, joints);
 }
 
 bool has_hits(const Workshop& workshop, const std::string& expression) {
@@ -125,11 +160,13 @@ bool has_hits(const Workshop& workshop, const std::string& expression) {
 
 // The reading without the words that no hit has.
 Reading without_idle_words(const Workshop& workshop, Reading reading) {
-  const std::string all = expression_of(reading);
-  for (Place& place : reading.places) {
-    if (place.size() < 2) continue;
-    std::erase_if(place, [&](const Meant& meant) {
-      return !has_hits(workshop, fmt::format("{} AND {}", all, expression_of(meant)));
+  for (std::size_t i = 0; i < reading.places.size(); ++i) {
+    if (reading.places[i].size() < 2) continue;
+    std::string others;
+    for (std::size_t other = 0; other < reading.places.size(); ++other)
+      if (other != i) others += expression_of(reading.places[other], workshop.vocabulary()) + " AND ";
+    std::erase_if(reading.places[i], [&](const Meant& meant) {
+      return !has_hits(workshop, others + expression_of(meant, workshop.vocabulary()));
     });
   }
   return reading;
@@ -149,16 +186,19 @@ std::string in_words(const Reading& reading) {
 }
 
 // The readings with the fewest slips that find anything.
-Found found_by_slips(const Workshop& workshop, const std::vector<TypedWord>& words) {
-  auto [readings, unknown] = readings_of(words, Vocabulary(words_of_index(workshop)));
+Found found_by_slips(const Workshop& workshop, const std::vector<TypedWord>& words, std::size_t most) {
+  auto [readings, unknown] = readings_of(words, workshop.vocabulary());
   std::vector<Reading> finding;
   for (const Reading& reading : readings) {
     if (!finding.empty() && reading.slips > finding.front().slips) break;
-    if (has_hits(workshop, expression_of(reading))) finding.push_back(without_idle_words(workshop, reading));
+    if (has_hits(workshop, expression_of(reading, workshop.vocabulary())))
+      finding.push_back(without_idle_words(workshop, reading));
   }
   if (finding.empty()) return {};
   Found found;
-  found.hits = hits_of(workshop, any_of(finding, [](const Reading& reading) { return expression_of(reading); }));
+  add_hits(workshop,
+           any_of(finding, [&](const Reading& reading) { return expression_of(reading, workshop.vocabulary()); }), most,
+           found);
   if (finding.front().slips == 0) return found;
   std::vector<std::string> read_as;
   for (const Reading& reading : finding)
@@ -171,13 +211,15 @@ Found found_by_slips(const Workshop& workshop, const std::vector<TypedWord>& wor
 
 } // namespace
 
-Found search(const Workshop& workshop, std::string_view words) {
+Found search(const Workshop& workshop, std::string_view words, std::size_t most) {
   const std::string plain = plain_text(words);
   if (plain.empty()) return {};
   return translated([&] {
-    if (auto hits = hits_of(workshop, expression_as_typed(plain)); !hits.empty()) return Found{std::move(hits), {}, {}};
-    const std::vector<TypedWord> typed = typed_words(plain);
-    return typed.empty() ? Found() : found_by_slips(workshop, typed);
+    Found found;
+    add_hits(workshop, expression_as_typed(plain), most, found);
+    if (!found.hits.empty() || found.more) return found;
+    const std::vector<TypedWord> typed = typed_words(workshop.connection(), plain);
+    return typed.empty() ? Found() : found_by_slips(workshop, typed, most);
   });
 }
 

@@ -21,6 +21,9 @@
 #include "specdb/sql/query.hpp"
 #include "specdb/workshop/connection.hpp"
 #include "specdb/workshop/identity.hpp"
+#include "specdb/workshop/index_words.hpp"
+#include "specdb/workshop/joint_worth.hpp"
+#include "specdb/workshop/near_words.hpp"
 
 namespace clampwright::specdb {
 
@@ -126,7 +129,9 @@ void write_new(const fs::path& file, const std::function<void(SQLite::Database&)
 } // namespace
 
 Workshop::Workshop(std::unique_ptr<SQLite::Database> connection, std::string note)
-    : connection_(std::move(connection)), note_(std::move(note)) {}
+    : connection_(std::move(connection)), note_(std::move(note)) {
+  offer_joint_worth(*connection_);
+}
 Workshop::~Workshop() = default;
 Workshop::Workshop(Workshop&&) noexcept = default;
 Workshop& Workshop::operator=(Workshop&&) noexcept = default;
@@ -203,6 +208,11 @@ Result<void> Workshop::create(const fs::path& path, const std::function<void(SQL
   }
   if (!give_name(temporary.path(), path)) return cannot_make(path, last_error(), "the workshop file cannot be made");
   return {};
+}
+
+const Vocabulary& Workshop::vocabulary() const {
+  if (!vocabulary_) vocabulary_ = std::make_unique<Vocabulary>(words_of_index(*connection_));
+  return *vocabulary_;
 }
 
 bool Workshop::is_invented() const {

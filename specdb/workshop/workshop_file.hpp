@@ -14,6 +14,8 @@ class Database;
 
 namespace clampwright::specdb {
 
+class Vocabulary;
+
 // The user's file: machines, joints, figures. Opened only by the commands that need it.
 class Workshop {
  public:
@@ -52,10 +54,14 @@ class Workshop {
   // For the .cpp files of this folder.
   [[nodiscard]] const SQLite::Database& connection() const { return *connection_; }
 
+  // The words of the search index, gathered at the first call: all that is read is the state at one moment.
+  [[nodiscard]] const Vocabulary& vocabulary() const;
+
  private:
   Workshop(std::unique_ptr<SQLite::Database> connection, std::string note);
   std::unique_ptr<SQLite::Database> connection_;
   std::string note_;
+  mutable std::unique_ptr<Vocabulary> vocabulary_;
 };
 
 } // namespace clampwright::specdb

@@ -66,7 +66,7 @@ std::string with_a_slip(std::string word, Random& random) {
 }
 
 std::vector<std::string> long_words(const Workshop& workshop) {
-  std::vector<std::string> words = words_of_index(workshop);
+  std::vector<std::string> words = words_of_index(workshop.connection());
   std::erase_if(words, [](const std::string& word) {
     return word.size() < 5 || !std::ranges::all_of(word, [](char c) { return c >= 'a' && c <= 'z'; });
   });
@@ -88,7 +88,7 @@ TEST(AnySearch, IsAnsweredWithoutAnError) {
                                "name", "M10", "1.25", "M8", "10-32", "3/8", "\u0301", "\u202E"};
   const test::DemoFile demo;
   const Workshop workshop = demo.open();
-  const std::vector<std::string> words = words_of_index(workshop);
+  const std::vector<std::string> words = words_of_index(workshop.connection());
   Random random;
   int found = 0;
   int read_as = 0;

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "specdb/workshop/search.hpp"
 
+#include <set>
+#include <tuple>
+
 #include <SQLiteCpp/Database.h>
 #include <fmt/format.h>
 #include <gmock/gmock.h>
@@ -196,6 +199,97 @@ TEST(Search, PutsNameBeforeAssemblyBeforeMachine) {
   const test::Scratch scratch;
   test::make_small_workshop(scratch / "w", fill);
   EXPECT_THAT(slugs(*Workshop::open(scratch / "w"), "anvil"), ElementsAre("saw/d", "crane/c", "crane/a", "crane/b"));
+}
+
+TEST(Search, GivesNoMoreThanIsAskedForAndSaysSo) {
+  const test::Scratch scratch;
+  test::make_small_workshop(scratch / "w", fill);
+  const Workshop workshop = std::move(*Workshop::open(scratch / "w"));
+  for (const auto& [most, given, more] : {std::tuple{0U, 0U, true}, std::tuple{1U, 1U, true}, std::tuple{3U, 3U, true},
+                                          std::tuple{4U, 4U, false}, std::tuple{50U, 4U, false}}) {
+    const Found found = search(workshop, "anvil", most); // four joints have it
+    EXPECT_EQ(found.hits.size(), given) << most;
+    EXPECT_EQ(found.more, more) << most;
+  }
+  EXPECT_EQ(search(workshop, "anvil", 1).hits.at(0).joint, "saw/d");
+  EXPECT_FALSE(search(workshop, "turbine", 1).more);
+}
+
+TEST(Search, GivesNoMoreThanIsAskedForOfWhatWasMeant) {
+  const test::Scratch scratch;
+  test::make_small_workshop(scratch / "w", fill);
+  const Found found = search(*Workshop::open(scratch / "w"), "anvli", 2);
+  EXPECT_EQ(found.read_as, "anvil");
+  EXPECT_EQ(found.hits.size(), 2U);
+  EXPECT_TRUE(found.more);
+}
+
+// More joints fit than are weighed one by one: a thousand of the machine "anvil crane", then one of that assembly, one
+// with the word among its others, and the last of all by its name.
+TEST(Search, PutsNamesFirstWhereVeryManyFit) {
+  const test::Scratch scratch;
+  test::make_small_workshop(scratch / "w", [](SQLite::Database& database) {
+    add_machine(database, {.slug = "crane", .name = "Anvil crane", .kind = "crane"});
+    add_machine(database, {.slug = "saw", .name = "Saw", .kind = "saw"});
+    for (int i = 0; i < 1000; ++i)
+      add_joint(database, test::small_joint(fmt::format("crane/{}", i), "crane"));
+    JointRecord assembly = test::small_joint("saw/assembly", "saw");
+    assembly.assembly = "anvil";
+    JointRecord words = test::small_joint("saw/words", "saw");
+    words.words = "anvil";
+    JointRecord name = test::small_joint("saw/name", "saw");
+    name.name = "anvil bolt";
+    for (const JointRecord& joint : {assembly, words, name})
+      add_joint(database, joint);
+  });
+  const Workshop workshop = std::move(*Workshop::open(scratch / "w"));
+  const Found found = search(workshop, "anv", 4);
+  ASSERT_EQ(found.hits.size(), 4U);
+  EXPECT_TRUE(found.more);
+  EXPECT_EQ(found.hits[0].joint, "saw/name");
+  EXPECT_EQ(found.hits[1].joint, "saw/words");
+  EXPECT_EQ(found.hits[2].joint, "crane/0");
+  EXPECT_EQ(found.hits[3].joint, "crane/1");
+  const Found all = search(workshop, "anvil", 2000);
+  EXPECT_EQ(all.hits.size(), 1003U); // each once
+  EXPECT_FALSE(all.more);
+  std::set<std::string> different;
+  for (const Hit& hit : all.hits)
+    different.insert(hit.joint);
+  EXPECT_EQ(different.size(), 1003U);
+}
+
+TEST(Search, ForgetsAWordThatNoJointHasAnyMore) {
+  const test::Scratch scratch;
+  test::make_small_workshop(scratch / "w", [](SQLite::Database& database) {
+    add_machine(database, {.slug = "m", .name = "Saw", .kind = "saw"});
+    JointRecord joint = test::small_joint("m/j", "m");
+    joint.name = "cluthc hub";
+    add_joint(database, joint);
+    joint.name = "clutch hub";
+    revise_joint(database, joint);
+  });
+  const Found found = search(*Workshop::open(scratch / "w"), "cluthc");
+  EXPECT_EQ(found.read_as, "clutch"); // the slip that was mended does not stand in the way
+  EXPECT_EQ(found.hits.size(), 1U);
+}
+
+TEST(Search, KeepsAWordThatAnotherJointHas) {
+  const test::Scratch scratch;
+  test::make_small_workshop(scratch / "w", [](SQLite::Database& database) {
+    add_machine(database, {.slug = "m", .name = "Saw", .kind = "saw"});
+    for (const char* slug : {"m/a", "m/b"}) {
+      JointRecord joint = test::small_joint(slug, "m");
+      joint.name = "flywheel nut";
+      add_joint(database, joint);
+    }
+    JointRecord joint = test::small_joint("m/a", "m");
+    joint.name = "rotor nut";
+    revise_joint(database, joint);
+  });
+  const Workshop workshop = std::move(*Workshop::open(scratch / "w"));
+  EXPECT_EQ(search(workshop, "flywehel").hits.size(), 1U);
+  EXPECT_EQ(search(workshop, "rotro").hits.size(), 1U);
 }
 
 TEST(Search, ShowsAJointThatHasNoFigureYet) {

@@ -63,6 +63,7 @@ class BlankKind {
 [[nodiscard]] const BlankKind& classes_blank(); // several: "8.8, 10.9"
 [[nodiscard]] const BlankKind& surfaces_blank();
 [[nodiscard]] const BlankKind& head_blank();
+[[nodiscard]] const BlankKind& nut_face_blank(); // the same where a nut is what is turned
 [[nodiscard]] const BlankKind& lock_blank(); // several with "+"
 [[nodiscard]] const BlankKind& material_blank();
 [[nodiscard]] const BlankKind& elastic_blank();      // a material whose modulus is known

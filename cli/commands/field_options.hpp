@@ -4,11 +4,9 @@
 #pragma once
 
 #include <array>
+#include <optional>
 #include <string>
 #include <string_view>
-
-#include <CLI/App.hpp>
-#include <nlohmann/json.hpp>
 
 #include "cli/command.hpp"
 #include "specdb/question/text_field.hpp"
@@ -32,22 +30,25 @@ consteval bool tells_all(const std::array<OptionHelp, helps>& help,
   return true;
 }
 
+// One entry as an option.
+void declare_text(CLI::App& app, std::optional<std::string>& text, const OptionHelp& help);
+
+// One entry as it was typed, where it was: "--tip-diameter" under "tip_diameter".
+void echo_text(Json& input, std::string_view option, const std::optional<std::string>& text);
+
 // Precondition: tells_all(help, fields).
 template<class Question, std::size_t count>
 void declare_fields(CLI::App& app, Question& question, const std::array<specdb::TextField<Question>, count>& fields,
                     const std::array<OptionHelp, count>& help) {
   for (std::size_t i = 0; i < count; ++i)
-    app.add_option(std::string(fields[i].option), question.*fields[i].text, help[i].says)->type_name(help[i].type);
+    declare_text(app, question.*fields[i].text, help[i]);
 }
 
-// "--tip-diameter" is "tip_diameter".
-[[nodiscard]] std::string key_of(std::string_view option);
-
-// What was said, as it was typed, for the answer's `input`.
+// What was said, for the answer's `input`.
 template<class Question, std::size_t count>
 void echo_into(Json& input, const Question& question, const std::array<specdb::TextField<Question>, count>& fields) {
   for (const auto& field : fields)
-    if (const auto& text = question.*field.text) input[key_of(field.option)] = *text;
+    echo_text(input, field.option, question.*field.text);
 }
 
 } // namespace clampwright::cli

@@ -185,21 +185,49 @@ Words words_for(const Sentence& sentence, const specdb::JointAnswer& answer) {
   const auto put = [&](std::string_view option, const std::optional<std::string>& text) {
     if (text && !text->empty() && sentence.blank(option) != nullptr) words[std::string(option)] = *text;
   };
-  if (sentence.blank("--joint") != nullptr) {
-    put("--joint", answer.joint.slug);
+  const specdb::JointRecord& joint = answer.joint;
+  if (sentence.blank("--joint") != nullptr || sentence.blank("JOINT") != nullptr) {
+    put("--joint", joint.slug);
+    put("JOINT", joint.slug);
+    if (answer.wrench) put("--wrench", answer.wrench->slug);
     return words;
   }
-  const specdb::CaseQuestion question = specdb::question_of(answer.joint, answer.figure.figure);
+  const specdb::FigureRecord& figure = answer.figure.figure;
+  const specdb::CaseQuestion question = specdb::question_of(joint, figure);
   put("THREAD", question.thread);
   put("--thread", question.thread);
   for (const specdb::CaseField& field : specdb::k_case_fields)
     put(field.option, question.*field.text);
+  put("--stated", question.surfaces);
   std::string locks;
   for (const std::string& lock : question.locks)
     locks += (locks.empty() ? "" : " + ") + lock;
+  // A chart has no row for a class that is not known, and of several locks one compound cures.
+  if (sentence.id == "chart" && question.strength_class == "unknown") words.erase("--class");
+  if (sentence.id == "cure") {
+    const auto compound = std::ranges::find(answer.locks, friction::LockFamily::compound, &friction::Lock::family);
+    locks = compound == answer.locks.end() ? std::string() : compound->name;
+  }
   put("--lock", locks);
-  if (answer.figure.figure.value && answer.figure.figure.unit)
-    put("--torque", quantity::write_number(*answer.figure.figure.value, 9) + " " + *answer.figure.figure.unit);
+  if (!question.locks.empty()) put("NAME", question.locks.front());
+  put("--material", joint.mating_material);
+  put("--into", joint.mating_material);
+  put("--grip", joint.grip);
+  put("--bolt-length", joint.bolt_length);
+  put("--part-material", joint.seat_material ? joint.seat_material : joint.mating_material);
+  // A length on record is thread that bears, all of it.
+  put("--length", joint.engagement);
+  if (joint.engagement) put("--incomplete", "0");
+  if (figure.angle_deg) put("--angle", quantity::write_number(*figure.angle_deg, 9) + " deg");
+  if (figure.value && figure.unit) {
+    const std::string torque = quantity::write_number(*figure.value, 9) + " " + *figure.unit;
+    for (const char* option : {"--torque", "--snug", "QUANTITY"})
+      put(option, torque);
+  }
+  // What a torque does to a thread is asked with both; what makes a clamp load of it says nothing without it.
+  if (sentence.id == "strip" && !(words.contains("--torque") && words.contains("--length")))
+    for (const char* option : {"--torque", "--surfaces", "--mu", "--nut-factor", "--head", "--washer"})
+      words.erase(option);
   return words;
 }
 

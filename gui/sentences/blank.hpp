@@ -63,6 +63,7 @@ class BlankKind {
 [[nodiscard]] const BlankKind& classes_blank(); // several: "8.8, 10.9"
 [[nodiscard]] const BlankKind& surfaces_blank();
 [[nodiscard]] const BlankKind& head_blank();
+[[nodiscard]] const BlankKind& nut_face_blank();   // the same where a nut is what is turned
 [[nodiscard]] const BlankKind& lock_blank();       // several with "+"
 [[nodiscard]] const BlankKind& joint_kind_blank(); // bolt, hub, plug, stud-set, union
 [[nodiscard]] const BlankKind& material_blank();
@@ -101,8 +102,8 @@ struct Choice {
   const char* says;
 };
 using Check = Result<void> (*)(std::string_view);
-// Refused is what the question's own reader refuses.
-[[nodiscard]] std::unique_ptr<BlankKind> choice_blank(std::vector<Choice> choices, Check check);
+// Refused is what the question's own reader refuses; without one, whatever is none of the words.
+[[nodiscard]] std::unique_ptr<BlankKind> choice_blank(std::vector<Choice> choices, Check check = nullptr);
 // That reader as a check.
 template<auto read>
 Result<void> checked(std::string_view text) {

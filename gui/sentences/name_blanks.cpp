@@ -129,6 +129,8 @@ class SurfacesBlank : public BlankKind {
 
 class HeadBlank : public BlankKind {
  public:
+  // What is asked for first: what is neither is called none of those.
+  explicit HeadBlank(bool of_nut) : of_nut_(of_nut) {}
   [[nodiscard]] Result<QString> understood(const std::string& text, const Place& place) const override {
     const auto heads = specdb::face_names(*place.catalogue, specdb::Part::head);
     const auto nuts = specdb::face_names(*place.catalogue, specdb::Part::nut);
@@ -137,7 +139,7 @@ class HeadBlank : public BlankKind {
       return tr("head: %1").arg(from_utf8(*head));
     if (const auto nut = std::ranges::find_if(nuts, is_it); nut != nuts.end())
       return tr("nut: %1").arg(from_utf8(*nut));
-    return specdb::no_such_name("head", text, heads);
+    return specdb::no_such_name(of_nut_ ? "nut" : "head", text, of_nut_ ? nuts : heads);
   }
   [[nodiscard]] std::vector<Offer> offers(const Place& place) const override {
     auto names = specdb::face_names(*place.catalogue, specdb::Part::head);
@@ -146,6 +148,9 @@ class HeadBlank : public BlankKind {
     return bare(names);
   }
   [[nodiscard]] int width() const override { return 14; }
+
+ private:
+  bool of_nut_;
 };
 
 class LockBlank : public BlankKind {
@@ -216,7 +221,14 @@ const BlankKind& fastener_blank() { return only<FastenerBlank>(); }
 const BlankKind& class_blank() { return only<ClassBlank>(); }
 const BlankKind& classes_blank() { return only<ClassesBlank>(); }
 const BlankKind& surfaces_blank() { return only<SurfacesBlank>(); }
-const BlankKind& head_blank() { return only<HeadBlank>(); }
+const BlankKind& head_blank() {
+  static const HeadBlank kind(false);
+  return kind;
+}
+const BlankKind& nut_face_blank() {
+  static const HeadBlank kind(true);
+  return kind;
+}
 const BlankKind& lock_blank() { return only<LockBlank>(); }
 const BlankKind& joint_blank() { return only<JointBlank>(); }
 const BlankKind& wrench_blank() { return only<WrenchBlank>(); }

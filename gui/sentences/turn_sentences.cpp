@@ -73,6 +73,13 @@ Result<Reply> answer_slot_sentence(const Words& words, const Place& place) {
   return reply;
 }
 
+// It is the nut whose face is asked for.
+std::vector<Blank> of_nut(std::vector<Blank> blanks) {
+  for (Blank& blank : blanks)
+    if (blank.option == "--head") blank.kind = &nut_face_blank();
+  return blanks;
+}
+
 std::vector<Blank> with_stack(std::vector<Blank> own) {
   auto stack = stack_blanks();
   std::ranges::move(stack, std::back_inserter(own));
@@ -105,7 +112,7 @@ std::vector<Sentence> turn_sentences() {
        .text = QT_TRANSLATE_NOOP(
            "Sentences", "A castle nut on {THREAD} of class {--class}, surfaces {--surfaces}, between {--low} and "
                         "{--high}, or about {--torque}, on {--grip} of {--part-material},"),
-       .blanks = with_stack(
+       .blanks = of_nut(with_stack(
            {{"--low", &torque, QT_TRANSLATE_NOOP("Sentences", "low end of the torque"), "30 N.m", true, false,
              "--torque"},
             {"--high", &torque, QT_TRANSLATE_NOOP("Sentences", "high end of the torque"), "45 N.m", true, false,
@@ -113,7 +120,7 @@ std::vector<Sentence> turn_sentences() {
             {"--torque", &torque, QT_TRANSLATE_NOOP("Sentences", "one torque, where the page gives no range"), "40 N.m",
              false, true},
             {"--slots", slot_count.get(), QT_TRANSLATE_NOOP("Sentences", "slots of the nut"), "6"},
-            {"--pin-holes", holes.get(), QT_TRANSLATE_NOOP("Sentences", "holes across the bolt"), "1"}}),
+            {"--pin-holes", holes.get(), QT_TRANSLATE_NOOP("Sentences", "holes across the bolt"), "1"}})),
        .answer = &answer_slot_sentence},
   };
 }

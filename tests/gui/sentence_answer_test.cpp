@@ -72,7 +72,8 @@ void expect_same(const Figure& figure, const json& wanted, const ExpectedFigure&
   const auto [end, error] = std::from_chars(value.data(), value.data() + value.size(), number);
   ASSERT_EQ(error, std::errc()) << value;
   const std::string unit(end + 1, value.data() + value.size());
-  EXPECT_EQ(unit, expected.unit.substr(expected.unit.starts_with('=') ? 1 : 0)) << value;
+  // "72 h (3 days)" says it twice.
+  EXPECT_EQ(unit.substr(0, unit.find(" (")), expected.unit.substr(expected.unit.starts_with('=') ? 1 : 0)) << value;
   const double exact = wanted.get<double>() * shown_in(expected.unit);
   // Three digits are shown at the least.
   EXPECT_NEAR(number, exact, 5.1e-3 * exact) << expected.pointer;

@@ -44,6 +44,7 @@ const std::vector<Folder> k_core{
     {"joint",      {"text", "quantity", "source", "working", "thread", "strength", "friction", "crank", "finding", "tightening"}, "what a tightened bolt works in: thread in the part, nut, seat, heat, drive"},
     {"substitute", {"text", "problem", "quantity", "source", "thread", "strength", "finding", "tightening", "joint"}, "may another fastener go in: compares every property, and the joint as it would be tightened"},
     {"workup",     {"quantity", "working", "strength", "finding", "tightening", "joint"}, "a torque where the maker gives none: the weakest part against what the joint must carry"},
+    {"version",    {}, "which version this is"},
     {"report",     {"text", "problem", "quantity", "source", "working", "thread", "strength", "friction", "crank", "finding", "locking", "tightening", "joint", "substitute", "workup"}, "puts any answer into words"},
 };
 

@@ -11,6 +11,7 @@
 #include "gui/models/workshop_opener.hpp"
 #include "gui/window/main_window.hpp"
 #include "gui/window/pictures.hpp"
+#include "gui/window/printing.hpp"
 #include "specdb/workshop/usual_place.hpp"
 
 namespace {
@@ -72,6 +73,7 @@ int main(int argc, char** argv) {
   desk::put_on(application, bench.look());
   desk::WorkshopOpener opener(bench);
   desk::MainWindow window(bench, opener, desk::asking_in_windows());
+  desk::Printing printing(window, bench, desk::asking_in_windows());
   if (const auto file = file_to_open(parser.positionalArguments(), *memory)) opener.open(*file);
   window.show();
   return QApplication::exec();

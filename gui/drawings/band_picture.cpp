@@ -93,8 +93,8 @@ void paint_limits(QPainter& painter, const Inks& inks, const BandContent& conten
     upper = left > taken_to ? true : !upper;
     taken_to = std::max(taken_to, left + width + 6);
     const double top = upper ? 0 : k_lower;
-    painter.drawLine(QPointF(x, top + k_lower), QPointF(x, bottom));
-    names.emplace_back(QRectF(left, top, width, k_lower - 1), words);
+    painter.drawLine(QPointF(x, top + k_lower - 1), QPointF(x, bottom));
+    names.emplace_back(QRectF(left, top - 1, width, k_lower), words);
   }
   for (const auto& [place, words] : names) {
     painter.fillRect(place, inks.limit.ground);

@@ -71,16 +71,17 @@ void Printing::print() {
   auto printable = shown();
   if (!printable) return;
   const PaperSize size = paper_named(bench_.memory().text(Kept::paper_size));
-  asking_.printer(window_, sheet(size), [this, printable = std::move(*printable)](QPrinter* printer) {
-    if (printer == nullptr) return;
-    const QPageSize::PageSizeId chosen = printer->pageLayout().pageSize().id();
-    if (chosen == QPageSize::A4 || chosen == QPageSize::Letter)
-      bench_.memory().keep(Kept::paper_size,
-                           paper_name(chosen == QPageSize::Letter ? PaperSize::letter : PaperSize::a4));
-    printer->setDocName(window_.page() == nullptr ? QString() : window_.page()->title());
-    if (auto done = print_pages(*printer, printable, imprint_of(bench_.place().today)); !done)
-      refuse_with(done.error());
-  });
+  asking_.printer(window_, sheet(size),
+                  [this, title = window_.page()->title(), printable = std::move(*printable)](QPrinter* printer) {
+                    if (printer == nullptr) return;
+                    const QPageSize::PageSizeId chosen = printer->pageLayout().pageSize().id();
+                    if (chosen == QPageSize::A4 || chosen == QPageSize::Letter)
+                      bench_.memory().keep(Kept::paper_size,
+                                           paper_name(chosen == QPageSize::Letter ? PaperSize::letter : PaperSize::a4));
+                    printer->setDocName(title);
+                    if (auto done = print_pages(*printer, printable, imprint_of(bench_.place().today)); !done)
+                      refuse_with(done.error());
+                  });
 }
 
 } // namespace clampwright::desk

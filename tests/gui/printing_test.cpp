@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 
+#include <QAction>
 #include <QFile>
 #include <QRegularExpression>
+#include <fmt/format.h>
 
 #include "core/report/wording.hpp"
 #include "gui/look/utf8.hpp"
@@ -218,11 +220,11 @@ Printable with_table(int columns, int rows) {
   printable.content.document.title = "Table";
   report::Table table;
   for (int c = 0; c < columns; ++c)
-    table.columns.push_back({"", "head" + std::to_string(c), true, false});
+    table.columns.push_back({"", fmt::format("head{}", c), true, false});
   for (int r = 0; r < rows; ++r) {
     table.rows.emplace_back();
     for (int c = 0; c < columns; ++c)
-      table.rows.back().push_back("r" + std::to_string(r) + "c" + std::to_string(c) + ";");
+      table.rows.back().push_back(fmt::format("r{}c{};", r, c));
   }
   printable.content.document.sections.push_back({"", {}, std::move(table)});
   return printable;
@@ -307,6 +309,21 @@ TEST_F(PrintMenu, SaysWhyItCannotBeWritten) {
   emit window().pdf_wanted();
   ASSERT_EQ(asking.told.size(), 1);
   EXPECT_TRUE(asking.told.front().contains(QStringLiteral("not/there.pdf"))) << asking.told.front().toStdString();
+}
+
+TEST_F(PrintMenu, OffersBothPapers) {
+  (void)joint("pump/clutch-hub");
+  asking.file = pdf();
+  const QList<QAction*> actions = window().findChildren<QAction*>();
+  for (const auto& [paper, size] : {std::pair{"Letter", "612 x 792"}, {"A4", "595 x 842"}}) {
+    const auto action =
+        std::ranges::find_if(actions, [&](QAction* one) { return one->text() == QLatin1String(paper); });
+    ASSERT_NE(action, actions.end());
+    (*action)->trigger();
+    EXPECT_EQ(memory->text(Kept::paper_size), QLatin1String(paper));
+    emit window().pdf_wanted();
+    EXPECT_TRUE(asked_about(QStringLiteral("pdfinfo"), {}, pdf()).contains(QLatin1String(size))) << paper;
+  }
 }
 
 TEST_F(PrintMenu, PrintsOnTheRememberedPaper) {

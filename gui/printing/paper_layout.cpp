@@ -94,9 +94,10 @@ class Measure {
   std::vector<Piece> pieces_;
 };
 
-// With the curve, its points and the box among what is laid out. The foot line stands at the foot of every page.
+// With the curve, its points and the box among what is laid out. The place and the foot line stand on every sheet.
 PageContent content_to_print(const Printable& printable) {
   PageContent content = printable.content;
+  content.where.clear();
   content.document.has_foot = false;
   if (printable.write_in) content.drawings.push_back({write_in_box(), 1});
   if (printable.curve) {

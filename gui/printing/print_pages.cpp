@@ -61,7 +61,8 @@ class Sheet {
     painter_.setFont(font(true));
     painter_.drawText(QRectF(0, 0, width, line_), Qt::AlignLeft | Qt::AlignVCenter,
                       bold.elidedText(title_, Qt::ElideRight, width - where_width - gap_));
-    if (!banner_.isEmpty())
+    // On the first sheet it stands large below the title.
+    if (!banner_.isEmpty() && page > 1)
       painter_.drawText(QRectF(0, line_, width, line_), Qt::AlignLeft | Qt::AlignVCenter, banner_);
     rule(head_ - gap_ / 2);
     const double foot = size_.height() - foot_;

@@ -3,6 +3,7 @@
 
 #include <QAction>
 #include <QFile>
+#include <QPrintDialog>
 #include <QRegularExpression>
 #include <fmt/format.h>
 
@@ -269,6 +270,21 @@ TEST(SuggestedFile, IsTheTitleInPlainLetters) {
   EXPECT_EQ(suggested_file(QStringLiteral("Clutch hub / M14x1.5-LH")), QStringLiteral("clutch-hub-m14x1-5-lh.pdf"));
   EXPECT_EQ(suggested_file(QStringLiteral("Prüfung")), QStringLiteral("prüfung.pdf"));
   EXPECT_EQ(suggested_file(QStringLiteral("../..")), QStringLiteral("page.pdf"));
+}
+
+// The real window: it is shown and waited for without a loop of its own, and calls back when it is let be.
+TEST_F(Print, AsksForAPrinterInAWindow) {
+  int answers = 0;
+  asking_in_windows().printer(window(), sheet(PaperSize::letter), [&](QPrinter* printer) {
+    ++answers;
+    EXPECT_EQ(printer, nullptr);
+  });
+  auto* dialog = window().findChild<QPrintDialog*>();
+  ASSERT_NE(dialog, nullptr);
+  EXPECT_EQ(answers, 0);
+  EXPECT_EQ(dialog->printer()->pageLayout().pageSize().id(), QPageSize::Letter);
+  dialog->reject();
+  EXPECT_EQ(answers, 1);
 }
 
 class PrintMenu : public Print {

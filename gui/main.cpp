@@ -13,6 +13,7 @@
 #include "gui/models/workshop_opener.hpp"
 #include "gui/window/main_window.hpp"
 #include "gui/window/pictures.hpp"
+#include "gui/window/printing.hpp"
 #include "specdb/workshop/usual_place.hpp"
 
 namespace {
@@ -79,6 +80,7 @@ int main(int argc, char** argv) {
   const auto make_window = [&] {
     if (window) window->keep_place();
     auto next = std::make_unique<desk::MainWindow>(bench, opener, desk::asking_in_windows());
+    new desk::Printing(*next, bench, desk::asking_in_windows()); // belongs to its window
     next->show();
     window = std::move(next); // only now: with the last window the program would go
   };

@@ -84,11 +84,12 @@ void paint(QPainter& painter, const Inks& inks, const AdaptorContent& content) {
   const QFont own = painter.font();
   paint_bar(painter, inks, at.grip - QPointF(56, 0), at.drive);
   // The grip, hatched where the hand is.
+  const QRectF grip(at.grip.x() - 52, at.grip.y() - k_beam - 4, 104, 2 * k_beam + 8);
+  painter.fillRect(grip, inks.sketch.ground);
+  hatch(painter, grip, inks.rule.ink);
   painter.setPen(stroke(inks.sketch.ink));
-  painter.setBrush(inks.sketch.ground);
-  painter.drawRoundedRect(QRectF(at.grip.x() - 52, at.grip.y() - k_beam - 4, 104, 2 * k_beam + 8), 6, 6);
-  painter.setBrush(QBrush(inks.rule.ink, Qt::BDiagPattern));
-  painter.drawRoundedRect(QRectF(at.grip.x() - 52, at.grip.y() - k_beam - 4, 104, 2 * k_beam + 8), 6, 6);
+  painter.setBrush(Qt::NoBrush);
+  painter.drawRect(grip);
   paint_bar(painter, inks, at.drive, at.fastener);
   painter.setPen(stroke(inks.sketch.ink));
   painter.setBrush(inks.sketch.ground);

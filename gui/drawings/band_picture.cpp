@@ -9,6 +9,7 @@
 #include <QPainter>
 
 #include "gui/drawings/axis.hpp"
+#include "gui/drawings/strokes.hpp"
 #include "gui/look/utf8.hpp"
 
 namespace clampwright::desk {
@@ -58,14 +59,15 @@ void paint_bar(QPainter& painter, const Inks& inks, const Bar& bar, double top, 
   const double low = axis.at(bar.loads.low);
   const double high = axis.at(bar.loads.high);
   const QRectF area(low, top, std::max(high - low, 2.0), k_bar);
+  if (!bar.solid) hatch(painter, area, ink);
   painter.setPen(QPen(ink, 1.5));
-  painter.setBrush(bar.solid ? QBrush(ink) : QBrush(ink, Qt::BDiagPattern));
+  painter.setBrush(bar.solid ? QBrush(ink) : QBrush(Qt::NoBrush));
   painter.drawRect(area);
   const double likely = axis.at(bar.loads.likely);
   painter.setPen(QPen(inks.page.ground, 6));
-  painter.drawLine(QPointF(likely, top - 4), QPointF(likely, top + k_bar + 4));
+  painter.drawLine(QPointF(likely, top), QPointF(likely, top + k_bar + 4));
   painter.setPen(QPen(inks.limit.ink, 3));
-  painter.drawLine(QPointF(likely, top - 4), QPointF(likely, top + k_bar + 4));
+  painter.drawLine(QPointF(likely, top), QPointF(likely, top + k_bar + 4));
 }
 
 void paint_name(QPainter& painter, const Inks& inks, const Bar& bar, double top, const quantity::Unit& unit) {
@@ -91,8 +93,8 @@ void paint_limits(QPainter& painter, const Inks& inks, const BandContent& conten
     upper = left > taken_to ? true : !upper;
     taken_to = std::max(taken_to, left + width + 6);
     const double top = upper ? 0 : k_lower;
-    painter.drawLine(QPointF(x, top + k_lower), QPointF(x, bottom));
-    names.emplace_back(QRectF(left, top, width, k_lower - 1), words);
+    painter.drawLine(QPointF(x, top + k_lower - 1), QPointF(x, bottom));
+    names.emplace_back(QRectF(left, top - 1, width, k_lower), words);
   }
   for (const auto& [place, words] : names) {
     painter.fillRect(place, inks.limit.ground);

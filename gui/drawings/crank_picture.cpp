@@ -63,8 +63,9 @@ double millimetres(quantity::Length length) { return quantity::in_millimetres(le
 
 // Metal that is cut through: hatched, so that it is told from a gap in grey as well.
 void paint_cut(QPainter& painter, const Inks& inks, const QRectF& area) {
+  hatch(painter, area, inks.rule.ink);
   painter.setPen(stroke(inks.sketch.ink));
-  painter.setBrush(QBrush(inks.rule.ink, Qt::BDiagPattern));
+  painter.setBrush(Qt::NoBrush);
   painter.drawRect(area);
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/drawings/strokes.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -22,6 +23,18 @@ QFont letters(const QPainter& painter, int pixels, bool bold) {
   font.setPixelSize(pixels);
   font.setBold(bold);
   return font;
+}
+
+void hatch(QPainter& painter, const QRectF& area, const QColor& ink) {
+  constexpr double k_apart = 6; // level distance of the lines
+  painter.setPen(stroke(ink, k_thin));
+  // Each rises at 45° to the left, from the lower or right edge to the upper or left one.
+  for (double x = area.left() + k_apart / 2; x < area.right() + area.height(); x += k_apart) {
+    const QPointF low =
+        x <= area.right() ? QPointF(x, area.bottom()) : QPointF(area.right(), area.bottom() - (x - area.right()));
+    const double up = std::min(low.y() - area.top(), low.x() - area.left());
+    painter.drawLine(low, low + QPointF(-up, -up));
+  }
 }
 
 void write_line(QPainter& painter, QPointF at, Qt::Alignment side, const QString& words) {

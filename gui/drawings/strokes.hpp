@@ -8,6 +8,7 @@
 #include <QPainterPath>
 #include <QPen>
 #include <QPointF>
+#include <QRectF>
 
 #include "core/thread/turning.hpp"
 
@@ -22,6 +23,9 @@ inline constexpr double k_thin = 1; // lines that only lead to a word or say whe
 
 // The painter's font in another size.
 [[nodiscard]] QFont letters(const QPainter& painter, int pixels, bool bold = false);
+
+// Fills the area with slanting lines. The patterns of a brush do not grow with the painter: too fine on paper.
+void hatch(QPainter& painter, const QRectF& area, const QColor& ink);
 
 // Writes on one line from there, or to there where it is aligned to the right; `at.y` is the middle of the line.
 void write_line(QPainter& painter, QPointF at, Qt::Alignment side, const QString& words);

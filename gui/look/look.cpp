@@ -122,6 +122,12 @@ Theme system_theme() {
 QFont text_font(const Look& look) {
   QFont font = QFontDatabase::systemFont(QFontDatabase::GeneralFont);
   font.setPixelSize(look.text());
+  if (look.theme == Theme::paper) {
+    // Any spacing of letters, however small, turns ligatures off: in a PDF file a search for "flats" finds no "ﬂats".
+    font.setLetterSpacing(QFont::PercentageSpacing, 100.02);
+    // Fitted to the pixels of a screen the letters of drawings, which are scaled, would stand apart.
+    font.setHintingPreference(QFont::PreferNoHinting);
+  }
   return font;
 }
 

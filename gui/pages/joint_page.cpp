@@ -185,7 +185,7 @@ void JointPage::put_on_look() {
 
 std::optional<Printable> JointPage::printable() const {
   if (!answer_) return std::nullopt;
-  return Printable{view_->content()};
+  return Printable{.content = view_->content(), .working = view_->state().working, .write_in = true};
 }
 
 QString JointPage::to_copy() const {

@@ -5,17 +5,10 @@
 
 #include <QWidget>
 
-#include "gui/drawings/plot_curve.hpp"
 #include "gui/models/bench.hpp"
-#include "gui/text/page_content.hpp"
+#include "gui/printing/printable.hpp"
 
 namespace clampwright::desk {
-
-// What a page has to print: what is read, and the curve that belongs to it.
-struct Printable {
-  PageContent content;
-  std::optional<PlotCurve> curve = std::nullopt;
-};
 
 // What stands to the right of the find line's list. A page hears from the bench when something it shows has changed.
 class Page : public QWidget {

@@ -277,7 +277,7 @@ void SentencePage::ask() {
 
 std::optional<Printable> SentencePage::printable() const {
   if (!view_->has_page()) return std::nullopt;
-  return Printable{view_->content(), curve_};
+  return Printable{view_->content(), curve_, view_->state().working};
 }
 
 QString SentencePage::to_copy() const {

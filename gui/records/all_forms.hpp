@@ -40,7 +40,6 @@ template<class Question>
 [[nodiscard]] Result<specdb::FigureWords> figure_words(const Words& said);
 
 // Kinds of blanks that only records have.
-[[nodiscard]] const BlankKind& turn_blank();        // clockwise, anticlockwise
 [[nodiscard]] const BlankKind& part_turned_blank(); // head, nut, part
 [[nodiscard]] const BlankKind& yes_blank();         // yes, no
 [[nodiscard]] const BlankKind& locks_line_blank();

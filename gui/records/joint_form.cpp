@@ -84,6 +84,11 @@ const BlankKind& pattern_blank() {
   return *kind;
 }
 
+const BlankKind& how_many_blank() {
+  static const auto kind = count_blank(1, 1000); // the register knows the true end
+  return *kind;
+}
+
 const BlankKind& duty_blank() {
   static const auto kind = choice_blank(
       {{"dry", QT_TRANSLATE_NOOP("Offers", "it stays dry")}, {"wet", QT_TRANSLATE_NOOP("Offers", "it gets wet")}});
@@ -101,7 +106,7 @@ BlankGroup place_group() {
           {{"--assembly", &words_blank(), QT_TRANSLATE_NOOP("Sentences", "assembly"), "clutch", true},
            {"--called", &words_blank(), QT_TRANSLATE_NOOP("Sentences", "name"), "clutch hub", true},
            {"--kind", &joint_kind_blank(), QT_TRANSLATE_NOOP("Sentences", "kind of joint"), "bolt"},
-           {"--quantity", &count_blank(), QT_TRANSLATE_NOOP("Sentences", "how many"), "1"},
+           {"--quantity", &how_many_blank(), QT_TRANSLATE_NOOP("Sentences", "how many"), "1"},
            {"--pattern", &pattern_blank(), QT_TRANSLATE_NOOP("Sentences", "how they lie"), "circle"},
            {"--drive", &words_blank(), QT_TRANSLATE_NOOP("Sentences", "tool that fits"), "13 mm hexagon"},
            {"--words", &words_blank(), QT_TRANSLATE_NOOP("Sentences", "what else it is called"), "clutch nut"}}};

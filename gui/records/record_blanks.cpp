@@ -77,12 +77,6 @@ const BlankKind& only() {
 
 } // namespace
 
-const BlankKind& turn_blank() {
-  static const auto kind = choice_blank({{"clockwise", QT_TRANSLATE_NOOP("Offers", "as the hand of a clock")},
-                                         {"anticlockwise", QT_TRANSLATE_NOOP("Offers", "against it")}});
-  return *kind;
-}
-
 const BlankKind& part_turned_blank() {
   static const auto kind = choice_blank({{"head", QT_TRANSLATE_NOOP("Offers", "the head of the bolt")},
                                          {"nut", QT_TRANSLATE_NOOP("Offers", "the nut")},

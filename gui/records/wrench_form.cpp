@@ -18,6 +18,11 @@ const BlankKind& turns_blank() {
   return *kind;
 }
 
+const BlankKind& interval_blank() {
+  static const auto kind = count_blank(1, 1'000'000); // the register knows the true ends
+  return *kind;
+}
+
 std::optional<specdb::WrenchRecord> found(const Place& place, const RecordKey& key) {
   if (place.workshop == nullptr || key.key.empty()) return std::nullopt;
   auto wrench = specdb::find_wrench(*place.workshop, key.key);
@@ -55,36 +60,35 @@ Result<RecordKey> keep(const specdb::Catalogue&, const Keeping& keeping) {
 } // namespace
 
 RecordForm wrench_form() {
-  return {
-      .id = "wrench",
-      .name = QT_TRANSLATE_NOOP("Records", "Torque wrench"),
-      .new_one = QT_TRANSLATE_NOOP("Records", "New torque wrench"),
-      .groups = {{QT_TRANSLATE_NOOP("Records", "New in the register"),
-                  {{"NAME", &words_blank(), QT_TRANSLATE_NOOP("Sentences", "short name"), "D", true},
-                   {"--calibrated", &words_blank(), QT_TRANSLATE_NOOP("Sentences", "last calibrated, year-month-day"),
-                    "2026-03-02"}},
-                  true},
-                 {QT_TRANSLATE_NOOP("Records", "The wrench"),
-                  {{"--called", &words_blank(), QT_TRANSLATE_NOOP("Sentences", "name"), "Bench wrench D"},
-                   {"--range", &words_blank(), QT_TRANSLATE_NOOP("Sentences", "ends of its scale"), "20..100Nm", true},
-                   {"--step", &quantity_blank(quantity::Kind::torque),
-                    QT_TRANSLATE_NOOP("Sentences", "distance of two marks"), "1 N.m"},
-                   {"--turns", &turns_blank(), QT_TRANSLATE_NOOP("Sentences", "calibrated for turning"), "both", true},
-                   {"--arm", &quantity_blank(quantity::Kind::length),
-                    QT_TRANSLATE_NOOP("Sentences", "middle of the grip to the drive"), "420 mm"},
-                   {"--accuracy", &share_blank(), QT_TRANSLATE_NOOP("Sentences", "how far it may be off"), "4%"},
-                   {"--accuracy-basis", &words_blank(), QT_TRANSLATE_NOOP("Sentences", "where that comes from"),
-                    "calibration sheet 114"},
-                   {"--class", &words_blank(), QT_TRANSLATE_NOOP("Sentences", "class as its standard names it"),
-                    "II A"},
-                   {"--months", &count_blank(), QT_TRANSLATE_NOOP("Sentences", "months between calibrations"), "12"},
-                   {"--cycles", &count_blank(), QT_TRANSLATE_NOOP("Sentences", "pulls between calibrations"), "5000"},
-                   {"--due", &words_blank(), QT_TRANSLATE_NOOP("Sentences", "due by its sheet, year-month-day"),
-                    "2027-03-02"}}}},
-      .recorded = &recorded,
-      .events = {},
-      .history = &history,
-      .keep = &keep};
+  return {.id = "wrench",
+          .name = QT_TRANSLATE_NOOP("Records", "Torque wrench"),
+          .new_one = QT_TRANSLATE_NOOP("Records", "New torque wrench"),
+          .groups =
+              {{QT_TRANSLATE_NOOP("Records", "New in the register"),
+                {{"NAME", &words_blank(), QT_TRANSLATE_NOOP("Sentences", "short name"), "D", true},
+                 {"--calibrated", &words_blank(), QT_TRANSLATE_NOOP("Sentences", "last calibrated, year-month-day"),
+                  "2026-03-02"}},
+                true},
+               {QT_TRANSLATE_NOOP("Records", "The wrench"),
+                {{"--called", &words_blank(), QT_TRANSLATE_NOOP("Sentences", "name"), "Bench wrench D"},
+                 {"--range", &words_blank(), QT_TRANSLATE_NOOP("Sentences", "ends of its scale"), "20..100Nm", true},
+                 {"--step", &quantity_blank(quantity::Kind::torque),
+                  QT_TRANSLATE_NOOP("Sentences", "distance of two marks"), "1 N.m"},
+                 {"--turns", &turns_blank(), QT_TRANSLATE_NOOP("Sentences", "calibrated for turning"), "both", true},
+                 {"--arm", &quantity_blank(quantity::Kind::length),
+                  QT_TRANSLATE_NOOP("Sentences", "middle of the grip to the drive"), "420 mm"},
+                 {"--accuracy", &share_blank(), QT_TRANSLATE_NOOP("Sentences", "how far it may be off"), "4%"},
+                 {"--accuracy-basis", &words_blank(), QT_TRANSLATE_NOOP("Sentences", "where that comes from"),
+                  "calibration sheet 114"},
+                 {"--class", &words_blank(), QT_TRANSLATE_NOOP("Sentences", "class as its standard names it"), "II A"},
+                 {"--months", &interval_blank(), QT_TRANSLATE_NOOP("Sentences", "months between calibrations"), "12"},
+                 {"--cycles", &interval_blank(), QT_TRANSLATE_NOOP("Sentences", "pulls between calibrations"), "5000"},
+                 {"--due", &words_blank(), QT_TRANSLATE_NOOP("Sentences", "due by its sheet, year-month-day"),
+                  "2027-03-02"}}}},
+          .recorded = &recorded,
+          .events = {},
+          .history = &history,
+          .keep = &keep};
 }
 
 } // namespace clampwright::desk

@@ -4,6 +4,9 @@
 #include <QCoreApplication>
 
 #include "core/report/hand_report.hpp"
+#include "gui/drawings/crank_picture.hpp"
+#include "gui/drawings/hand_picture.hpp"
+#include "gui/drawings/hold_curve.hpp"
 #include "gui/look/utf8.hpp"
 #include "gui/sentences/all_sentences.hpp"
 #include "gui/sentences/reply_parts.hpp"
@@ -100,6 +103,8 @@ Result<Reply> answer_hold_sentence(const Words& words, const Place& place) {
   add_hold_figures(reply.page, answer, place);
   add_flags(reply.page, answer.findings, place);
   reply.page.document = specdb::hold_document(*told, place.units);
+  if (auto drawing = crank_picture(answer, place.units)) reply.page.drawings.push_back({std::move(*drawing)});
+  reply.curve = hold_curve(answer, place.units);
   return reply;
 }
 
@@ -119,6 +124,7 @@ Result<Reply> answer_hand_sentence(const Words& words, const Place& place) {
   add_flags(reply.page, answer.findings, place);
   reply.page.flags.push_back(tr("Look at the thread itself"));
   reply.page.document = specdb::hand_document(*told);
+  reply.page.drawings.push_back({hand_picture(answer)});
   return reply;
 }
 

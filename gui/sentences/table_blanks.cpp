@@ -160,10 +160,16 @@ class ChoiceBlank : public BlankKind {
  public:
   ChoiceBlank(std::vector<Choice> choices, Check check) : choices_(std::move(choices)), check_(check) {}
   [[nodiscard]] Result<QString> understood(const std::string& text, const Place&) const override {
-    if (const auto fits = check_(text); !fits) return Refusal(fits.error());
+    if (check_ != nullptr)
+      if (const auto fits = check_(text); !fits) return Refusal(fits.error());
     const auto found = std::ranges::find_if(
         choices_, [&](const Choice& choice) { return specdb::name_key(text) == specdb::name_key(choice.word); });
-    return found != choices_.end() ? QCoreApplication::translate("Offers", found->says) : from_utf8(text);
+    if (found != choices_.end()) return QCoreApplication::translate("Offers", found->says);
+    if (check_ != nullptr) return from_utf8(text);
+    std::vector<std::string> words;
+    for (const Choice& choice : choices_)
+      words.emplace_back(choice.word);
+    return specdb::no_such_name("choice", text, words);
   }
   [[nodiscard]] std::vector<Offer> offers(const Place&) const override {
     std::vector<Offer> offers;

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 
 #include "core/report/wording.hpp"
+#include "gui/drawings/adaptor_picture.hpp"
 #include "gui/look/utf8.hpp"
 #include "gui/sentences/all_sentences.hpp"
 #include "gui/sentences/reply_parts.hpp"
@@ -47,6 +48,7 @@ Result<Reply> answer_wrench_sentence(const Words& words, const Place& place) {
   add_flags(reply.page, told->reply.findings, place);
   reply.page.document =
       specdb::wrench_set_report(told->reply, told->joint ? &*told->joint : nullptr, place.units, told->invented);
+  if (auto drawing = adaptor_picture(told->reply, place.units)) reply.page.drawings.push_back({std::move(*drawing)});
   return reply;
 }
 

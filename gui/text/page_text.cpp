@@ -45,16 +45,24 @@ class PageWriter {
   }
 
   void write() {
+    // In one block: laid out anew at each cell, a table of some hundred rows would take half a minute.
+    cursor_.beginEditBlock();
+    write_all();
+    cursor_.endEditBlock();
+  }
+
+ private:
+  void write_all() {
     const report::Document& document = content_.document;
-    block(0);
+    block(0, true);
     if (!content_.where.isEmpty()) {
       put(content_.where, small());
-      block(0);
+      block(0, true);
     }
     put(worded(document.title), format(look_.heading(), true));
     // On the screen it stands above every page.
     if (!document.banner.empty() && on_paper()) {
-      block(look_.gap() / 2);
+      block(look_.gap() / 2, true);
       QTextCharFormat banner = format(look_.text(), true);
       banner.setForeground(look_.colours().banner.ink);
       banner.setBackground(look_.colours().banner.ground);
@@ -75,7 +83,6 @@ class PageWriter {
     }
   }
 
- private:
   [[nodiscard]] bool on_paper() const { return look_.theme == Theme::paper; }
 
   [[nodiscard]] QTextCharFormat format(int pixels, bool bold = false) const {
@@ -96,12 +103,14 @@ class PageWriter {
   void put(const QString& text, const QTextCharFormat& how) { cursor_.insertText(text, how); }
 
   // A new paragraph, so far below the last one.
-  void block(int above) {
+  void block(int above, bool keeps_next = false) {
     QTextBlockFormat how;
     how.setTopMargin(above);
-    if (first_) {
+    if (keeps_next) how.setProperty(k_keeps_next, true);
+    // There is an empty one at the beginning and behind a table.
+    if (empty_) {
       cursor_.setBlockFormat(how);
-      first_ = false;
+      empty_ = false;
     } else {
       cursor_.insertBlock(how);
     }
@@ -113,10 +122,14 @@ class PageWriter {
     how.setCellPadding(look_.gap() / 4.0);
     how.setCellSpacing(0);
     how.setTopMargin(look_.gap() / 2.0);
+    how.setBottomMargin(look_.gap()); // the paragraph behind it loses its own distance
     how.setColumnWidthConstraints(widths);
     return cursor_.insertTable(rows, columns, how);
   }
-  void behind_table() { cursor_.movePosition(QTextCursor::End); }
+  void behind_table() {
+    cursor_.movePosition(QTextCursor::End);
+    empty_ = true;
+  }
 
   void figures() {
     if (content_.figures.empty()) return;
@@ -153,8 +166,10 @@ class PageWriter {
   }
 
   void draw(const Drawing& drawing) {
-    block(look_.gap());
+    const bool has_words = !drawing.in_words.isEmpty();
+    block(look_.gap(), has_words);
     objects_.put(cursor_, drawing);
+    if (!has_words) return;
     block(0);
     put(drawing.in_words, small());
   }
@@ -170,7 +185,7 @@ class PageWriter {
 
   void section(const report::Section& section, int number) {
     if (!section.heading.empty()) {
-      block(look_.gap() * 2);
+      block(look_.gap() * 2, true);
       put(worded(section.heading), format(look_.text(), true));
     }
     std::vector<const Placed*> waiting;
@@ -230,7 +245,7 @@ class PageWriter {
 
   void whole_table(const report::Table& given) {
     if (!given.over.empty()) {
-      block(look_.gap());
+      block(look_.gap(), true);
       put(worded(given.over), small());
     }
     const auto columns = static_cast<int>(given.columns.size());
@@ -267,9 +282,13 @@ class PageWriter {
     }
   }
 
-  static void cell(QTextTable& cells, int row, int column, const QString& text, const QTextCharFormat& how,
-                   bool to_the_right) {
-    QTextCursor cursor = cells.cellAt(row, column).firstCursorPosition();
+  void cell(QTextTable& cells, int row, int column, const QString& text, const QTextCharFormat& how,
+            bool to_the_right) const {
+    QTextTableCell place = cells.cellAt(row, column);
+    QTextTableCellFormat apart = place.format().toTableCellFormat();
+    if (column > 0) apart.setLeftPadding(look_.gap());
+    place.setFormat(apart);
+    QTextCursor cursor = place.firstCursorPosition();
     QTextBlockFormat align;
     align.setAlignment(to_the_right ? Qt::AlignRight : Qt::AlignLeft);
     cursor.setBlockFormat(align);
@@ -287,9 +306,10 @@ class PageWriter {
     }
   }
 
-  // Something that can be opened: on the screen a line to follow, on paper all of it.
+  // Something that can be opened: on the screen a line to follow, on paper all of it or nothing.
   bool unfolded(const char* link, bool open, const QString& heading, const QString& folded) {
-    block(look_.gap() * 2);
+    if (on_paper() && !open) return false;
+    block(look_.gap() * 2, open);
     if (on_paper()) {
       put(heading, format(look_.text(), true));
       return true;
@@ -337,7 +357,7 @@ class PageWriter {
   const PageState& state_;
   QTextCursor cursor_;
   DrawnObjects objects_;
-  bool first_ = true;
+  bool empty_ = true;
 };
 
 } // namespace

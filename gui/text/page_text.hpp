@@ -7,6 +7,7 @@
 #include <memory>
 
 #include <QTextDocument>
+#include <QTextFormat>
 
 #include "gui/look/look.hpp"
 #include "gui/text/page_content.hpp"
@@ -23,7 +24,11 @@ struct PageState {
 inline constexpr const char* k_working_link = "fold:working";
 inline constexpr const char* k_sources_link = "fold:sources";
 
-// The text document. On paper everything is unfolded and there are no links. Its drawings shrink to its text width.
+// Marks a paragraph that stands on one page with what follows: a heading, a drawing above its words.
+inline constexpr int k_keeps_next = QTextFormat::UserProperty + 2;
+
+// The text document. On paper what is folded is left out, and there are no links. Its drawings shrink to its text
+// width.
 [[nodiscard]] std::unique_ptr<QTextDocument> page_text(const PageContent& content, const Look& look,
                                                        const PageState& state);
 

@@ -1,9 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/widgets/asking.hpp"
 
+#include <memory>
+
 #include <QCoreApplication>
 #include <QFileDialog>
 #include <QMessageBox>
+#include <QPageLayout>
+#include <QPrintDialog>
+#include <QPrinter>
 #include <QPushButton>
 
 namespace clampwright::desk {
@@ -25,6 +30,17 @@ class AskingInWindows : public Asking {
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->selectFile(name);
     show(*dialog, std::move(answer));
+  }
+
+  void printer(QWidget& parent, const QPageLayout& sheet, std::function<void(QPrinter*)> answer) override {
+    const auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
+    printer->setPageLayout(sheet);
+    auto* dialog = new QPrintDialog(printer.get(), &parent);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    QObject::connect(dialog, &QDialog::finished, dialog, [printer, answer = std::move(answer)](int result) {
+      answer(result == QDialog::Accepted ? printer.get() : nullptr);
+    });
+    dialog->open();
   }
 
   void tell(QWidget& parent, const QString& title, const QString& text) override {

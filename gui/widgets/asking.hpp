@@ -8,6 +8,8 @@
 
 #include <QString>
 
+class QPageLayout;
+class QPrinter;
 class QWidget;
 
 namespace clampwright::desk {
@@ -20,6 +22,9 @@ class Asking {
   virtual void file_to_open(QWidget& parent, const QString& title, const QString& filter, Answer answer) = 0;
   virtual void file_to_save(QWidget& parent, const QString& title, const QString& name, const QString& filter,
                             Answer answer) = 0;
+  // The printer to print on, set to that sheet until the person chooses another; nullptr if the person let it be. It
+  // lives only during the call.
+  virtual void printer(QWidget& parent, const QPageLayout& sheet, std::function<void(QPrinter*)> answer) = 0;
   // Tells something that must be read.
   virtual void tell(QWidget& parent, const QString& title, const QString& text) = 0;
   // Yes or no; the words of the button that says yes.

@@ -45,14 +45,16 @@ QCPGraph* line(QCustomPlot& plot, const CurveBand& band, double CurvePoint::*par
 }
 
 // Filled and hatched, and with whole and broken lines: apart without colour.
-void add_band(QCustomPlot& plot, const CurveBand& band, bool first, const Inks& inks) {
+void add_band(QCustomPlot& plot, const CurveBand& band, bool first, const Look& look) {
+  const Inks& inks = look.colours();
   const QColor ink = first ? inks.friction.ink : inks.factor.ink;
   const Qt::PenStyle style = first ? Qt::SolidLine : Qt::DashLine;
   QCPGraph* low = line(plot, band, &CurvePoint::low, QPen(ink, 1, style));
   QCPGraph* high = line(plot, band, &CurvePoint::high, QPen(ink, 1, style));
   QColor area = ink;
   area.setAlpha(first ? 60 : 160);
-  high->setBrush(first ? QBrush(area) : QBrush(area, Qt::BDiagPattern));
+  // A printer draws the pattern so fine that it looks filled: on paper the broken lines alone tell.
+  if (first || look.theme != Theme::paper) high->setBrush(first ? QBrush(area) : QBrush(area, Qt::BDiagPattern));
   high->setChannelFillGraph(low);
   QCPGraph* likely = line(plot, band, &CurvePoint::likely, QPen(ink, 3, style));
   likely->setName(band.name);
@@ -91,7 +93,7 @@ void plot_curve(QCustomPlot& plot, const PlotCurve& curve, const Look& look) {
   double x_end = 0;
   double y_end = 0;
   for (std::size_t i = 0; i < curve.bands.size(); ++i) {
-    add_band(plot, curve.bands[i], i == 0, inks);
+    add_band(plot, curve.bands[i], i == 0, look);
     for (const CurvePoint& point : curve.bands[i].points) {
       x_end = std::max(x_end, point.x);
       y_end = std::max(y_end, point.high);

@@ -61,6 +61,7 @@ class MainWindow : public QMainWindow {
  private:
   void make_menus();
   void make_workshop_menu();
+  void make_paper_menu(QMenu& menu);
   void make_view_menu();
   void make_help_menu();
   void take_up_place();

@@ -3,6 +3,7 @@
 // The menus of the main window: what is done with a file, how it looks, and what there is to know of the program.
 #include <algorithm>
 
+#include <QActionGroup>
 #include <QClipboard>
 #include <QGuiApplication>
 #include <QKeySequence>
@@ -13,6 +14,7 @@
 #include "gui/look/utf8.hpp"
 #include "gui/models/workshop_opener.hpp"
 #include "gui/pages/page.hpp"
+#include "gui/printing/print_pages.hpp"
 #include "gui/text/wording.hpp"
 #include "gui/window/main_window.hpp"
 
@@ -62,8 +64,23 @@ void MainWindow::make_workshop_menu() {
   connect(add(menu, tr("&Print …"), QKeySequence::Print), &QAction::triggered, this, &MainWindow::print_wanted);
   connect(add(menu, tr("Save as P&DF …"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P)), &QAction::triggered, this,
           &MainWindow::pdf_wanted);
+  make_paper_menu(*menu.addMenu(tr("P&aper")));
   menu.addSeparator();
   connect(add(menu, tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q)), &QAction::triggered, this, &MainWindow::close);
+}
+
+void MainWindow::make_paper_menu(QMenu& menu) {
+  auto* sizes = new QActionGroup(&menu);
+  for (const PaperSize size : {PaperSize::a4, PaperSize::letter}) {
+    QAction* action = add(menu, paper_name(size), {});
+    action->setCheckable(true);
+    sizes->addAction(action);
+    connect(action, &QAction::triggered, this,
+            [this, size] { bench_.memory().keep(Kept::paper_size, paper_name(size)); });
+    // Printing may have changed it.
+    connect(&menu, &QMenu::aboutToShow, action,
+            [this, action, size] { action->setChecked(paper_named(bench_.memory().text(Kept::paper_size)) == size); });
+  }
 }
 
 void MainWindow::make_view_menu() {

@@ -13,7 +13,9 @@
 #include "gui/look/utf8.hpp"
 #include "gui/models/workshop_opener.hpp"
 #include "gui/pages/sentence_page.hpp"
+#include "gui/printing/print_pages.hpp"
 #include "gui/window/main_window.hpp"
+#include "gui/window/printing.hpp"
 #include "specdb/demo/demo_workshop.hpp"
 
 namespace clampwright::desk {
@@ -38,13 +40,15 @@ constexpr std::array k_joints{"clutch-hub", "flywheel-nut", "head-nuts", "base-n
 
 class PictureMaker {
  public:
-  PictureMaker(QApplication& application, QDir folder, Bench& bench, const Look& look, QString name)
+  PictureMaker(QApplication& application, QDir folder, Bench& bench, const PictureLook& look, Imprint imprint)
       : folder_(std::move(folder)),
-        name_(std::move(name)),
+        name_(QLatin1String(look.name)),
+        prints_(&look == &k_looks.front()),
+        imprint_(std::move(imprint)),
         opener_(bench),
         window_(bench, opener_, asking_in_windows()) {
-    put_on(application, look);
-    window_.resize(look.bench ? QSize(1400, 1000) : QSize(1180, 800));
+    put_on(application, look.look);
+    window_.resize(look.look.bench ? QSize(1400, 1000) : QSize(1180, 800));
     window_.show();
   }
 
@@ -56,6 +60,7 @@ class PictureMaker {
       window_.open({Target::To::joint, "pump/" + joint});
       if (auto done = take("joint-" + joint); !done) return done;
       if (auto done = take_whole_page("joint-" + joint + "-whole"); !done) return done;
+      if (auto done = print("joint-" + joint, {PaperSize::a4, PaperSize::letter}); !done) return done;
     }
     for (const char* what : {"machines", "wrenches", "documents"}) {
       window_.open({Target::To::records, what});
@@ -69,6 +74,7 @@ class PictureMaker {
       window_.open({Target::To::sentence, sentence.id});
       static_cast<SentencePage*>(window_.page())->fill_in_example();
       if (auto done = take("sentence-" + sentence.id); !done) return done;
+      if (auto done = print("sentence-" + sentence.id, {PaperSize::a4}); !done) return done;
     }
     return {};
   }
@@ -86,6 +92,18 @@ class PictureMaker {
     return save(scroll->widget()->grab(), page);
   }
 
+  // On paper all looks are alike.
+  Result<void> print(const std::string& page, std::initializer_list<PaperSize> sizes) {
+    const auto printable = window_.page()->printable();
+    if (!prints_ || !printable) return {};
+    for (const PaperSize size : sizes) {
+      const QString file =
+          folder_.filePath(QStringLiteral("print-%1-%2.pdf").arg(from_utf8(page), paper_name(size).toLower()));
+      if (auto done = write_pdf(file, *printable, size, imprint_); !done) return done;
+    }
+    return {};
+  }
+
   Result<void> save(const QPixmap& picture, const std::string& page) {
     const QString file = folder_.filePath(QStringLiteral("%1-%2.png").arg(name_, from_utf8(page)));
     if (picture.save(file)) return {};
@@ -95,6 +113,8 @@ class PictureMaker {
 
   QDir folder_;
   QString name_;
+  bool prints_;
+  Imprint imprint_;
   WorkshopOpener opener_;
   MainWindow window_;
 };
@@ -117,8 +137,7 @@ Result<void> make_pictures(QApplication& application, const QString& folder, std
     bench.put_on_look(one.look);
     bench.take_wrench("A");
     bench.show_workshop(shared, file);
-    if (auto done = PictureMaker(application, QDir(folder), bench, one.look, QLatin1String(one.name)).all(); !done)
-      return done;
+    if (auto done = PictureMaker(application, QDir(folder), bench, one, imprint_of(today)).all(); !done) return done;
   }
   return {};
 }

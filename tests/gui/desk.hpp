@@ -9,6 +9,8 @@
 #include <vector>
 
 #include <QApplication>
+#include <QPageLayout>
+#include <QPrinter>
 #include <QTemporaryDir>
 #include <QThread>
 #include <gtest/gtest.h>
@@ -30,15 +32,26 @@ class ScriptedAsking : public Asking {
   std::optional<QString> file;
   bool yes = true;
   QStringList told;
+  QString suggested; // name of a file
   int asked = 0;
 
   void file_to_open(QWidget&, const QString&, const QString&, Answer answer) override {
     ++asked;
     answer(file);
   }
-  void file_to_save(QWidget&, const QString&, const QString&, const QString&, Answer answer) override {
+  void file_to_save(QWidget&, const QString&, const QString& name, const QString&, Answer answer) override {
     ++asked;
+    suggested = name;
     answer(file);
+  }
+  void printer(QWidget&, const QPageLayout& sheet, std::function<void(QPrinter*)> answer) override {
+    ++asked;
+    if (!file) return answer(nullptr);
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    printer.setOutputFileName(*file);
+    printer.setPageLayout(sheet);
+    answer(&printer);
   }
   void tell(QWidget&, const QString&, const QString& text) override { told << text; }
   void confirm(QWidget&, const QString&, const QString&, std::function<void(bool)> answer) override {

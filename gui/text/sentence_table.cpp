@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 #include <QRegularExpression>
 
@@ -19,8 +20,8 @@ constexpr int k_close_letters = 8;
 constexpr int k_most_kept = 8000;
 
 // Where a text is taken apart, the strongest first.
-const std::array k_joints{QStringLiteral(". "), QStringLiteral("; "), QStringLiteral(": "), QStringLiteral(" – "),
-                          QStringLiteral(", "), QStringLiteral(" / ")};
+const std::array k_joints{QStringLiteral(". "),  QStringLiteral("; "), QStringLiteral(": "),
+                          QStringLiteral(" – "), QStringLiteral(", "), QStringLiteral(" / ")};
 
 const QRegularExpression& place_sign() {
   static const QRegularExpression sign(QStringLiteral("%([1-9])"));
@@ -37,7 +38,7 @@ std::vector<int> places_in(const QString& text) {
 
 // A word of a language, not a unit, a sign, a designation or an option's name: three small letters in a row.
 bool has_words(const QString& text) {
-  static const QRegularExpression word(QStringLiteral("(?<![\\w.-])[A-Za-z]?[a-z]{3,}(?![\\w-])"));
+  static const QRegularExpression word(QStringLiteral("(?<![\\w.·-])[A-Za-z]?[a-z]{3,}(?![\\w·-])"));
   return word.match(text).hasMatch();
 }
 
@@ -109,6 +110,12 @@ void fill(const QStringList& between, const QString& text, qsizetype at, std::ve
   }
 }
 
+// "J. Holm" is no sentence and another.
+bool is_initial(const QString& text, qsizetype point) {
+  return point >= 1 && text[point] == QLatin1Char('.') && text[point - 1].isUpper() &&
+         (point == 1 || !text[point - 2].isLetterOrNumber());
+}
+
 // Cut at a joint that stands outside of brackets.
 QStringList cut(const QString& text, const QString& joint) {
   QStringList pieces;
@@ -117,13 +124,29 @@ QStringList cut(const QString& text, const QString& joint) {
   for (qsizetype i = 0; i < text.size(); ++i) {
     if (text[i] == QLatin1Char('(')) ++open;
     if (text[i] == QLatin1Char(')')) --open;
-    if (open != 0 || i == from || !QStringView(text).mid(i).startsWith(joint)) continue;
+    if (open != 0 || i == from || !QStringView(text).mid(i).startsWith(joint) || is_initial(text, i)) continue;
     pieces << text.mid(from, i - from);
     i += joint.size() - 1;
     from = i + 1;
   }
   pieces << text.mid(from);
   return pieces;
+}
+
+// Where the first bracket opens and where it closes; the same place twice where there is none.
+std::pair<qsizetype, qsizetype> first_bracket(const QString& text) {
+  static const QString k_open = QStringLiteral("([“„");
+  static const QString k_close = QStringLiteral(")]”“");
+  const auto* const first = std::ranges::find_if(text, [](QChar sign) { return k_open.contains(sign); });
+  if (first == text.end()) return {0, 0};
+  const qsizetype open = first - text.begin();
+  const QChar closing = k_close[k_open.indexOf(*first)];
+  int depth = 0;
+  for (qsizetype i = open; i < text.size(); ++i) {
+    if (text[i] == *first) ++depth;
+    if (text[i] == closing && i > open && --depth == 0) return {open, i};
+  }
+  return {0, 0};
 }
 
 } // namespace
@@ -156,6 +179,7 @@ void SentenceTable::add(const QString& line) {
     return;
   }
   exact_.insert(from, to);
+  keep_target(to);
   if (places.empty()) return;
   const QStringList between = from.split(place_sign());
   qsizetype letters = 0;
@@ -168,6 +192,15 @@ void SentenceTable::add(const QString& line) {
   patterns_.push_back({between, std::move(places), to, letters, letters >= k_close_letters});
 }
 
+void SentenceTable::keep_target(const QString& to) {
+  if (targets_.contains(to)) return;
+  targets_.insert(to);
+  for (const QString& joint : k_joints)
+    if (const QStringList pieces = cut(to, joint); pieces.size() > 1)
+      for (const QString& piece : pieces)
+        keep_target(piece);
+}
+
 void SentenceTable::sort_patterns() {
   std::ranges::stable_sort(patterns_, std::greater<>(), &Pattern::letters);
   for (std::size_t i = 0; i < patterns_.size(); ++i)
@@ -175,7 +208,9 @@ void SentenceTable::sort_patterns() {
 }
 
 QString SentenceTable::line(const QString& from, int count) const {
-  const QStringList forms = exact_.value(from).split(QStringLiteral(" | "));
+  const auto found = exact_.find(from);
+  if (found == exact_.end()) return {};
+  const QStringList forms = found->split(QStringLiteral(" | "));
   return count == 1 ? forms.first() : forms.last();
 }
 
@@ -217,6 +252,7 @@ SentenceTable::Reading SentenceTable::read(const QString& text, int depth) const
 
 SentenceTable::Reading SentenceTable::read_bare(const QString& text, int depth) const {
   if (const auto found = exact_.find(text); found != exact_.end()) return {*found, {}};
+  if (targets_.contains(text)) return {text, {}};
   const Reading untouched{text, has_words(text) ? QStringList(text) : QStringList()};
   if (depth >= k_deepest) return untouched;
   std::optional<Reading> best;
@@ -270,13 +306,12 @@ std::optional<SentenceTable::Reading> SentenceTable::by_parts(const QString& tex
     }
     return out;
   }
-  // A bracket at the end or the beginning, a colon, comma or full stop behind.
-  static const QRegularExpression bracketed(QStringLiteral("^(.*?)([(\\[“])([^()]*)([)\\]”])(.*)$"));
-  if (const auto match = bracketed.match(text); match.hasMatch()) {
+  if (const auto [open, close] = first_bracket(text); close > open) {
     Reading out;
-    for (int i = 1; i <= 5; ++i) {
-      const Reading inner = read(match.captured(i), depth + 1);
-      out.text += inner.text;
+    for (const auto& [from, to] :
+         {std::pair(qsizetype(0), open), std::pair(open + 1, close), std::pair(close + 1, text.size())}) {
+      const Reading inner = read(text.mid(from, to - from), depth + 1);
+      out.text += inner.text + (to < text.size() ? text.mid(to, 1) : QString());
       out.left += inner.left;
     }
     return out;

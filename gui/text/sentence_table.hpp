@@ -6,6 +6,7 @@
 #include <vector>
 
 #include <QHash>
+#include <QSet>
 #include <QString>
 #include <QStringList>
 
@@ -49,6 +50,7 @@ class SentenceTable {
   using Filling = std::vector<QString>;
 
   void add(const QString& line);
+  void keep_target(const QString& to);
   void sort_patterns();
   [[nodiscard]] std::vector<std::size_t> patterns_for(const QString& text) const;
   [[nodiscard]] Reading read(const QString& text, int depth) const;
@@ -56,9 +58,10 @@ class SentenceTable {
   [[nodiscard]] Reading filled(const Pattern& pattern, const Filling& filling, int depth) const;
   [[nodiscard]] std::optional<Reading> by_parts(const QString& text, int depth) const;
 
-  QHash<QString, QString> exact_;                       // every line, its places as they stand
-  std::vector<Pattern> patterns_;                       // the closest first
-  QHash<QString, std::vector<std::size_t>> by_key_;     // a word that a text must have for the pattern to fit
+  QHash<QString, QString> exact_;                   // every line, its places as they stand
+  QSet<QString> targets_;                           // every line's second part, and its pieces: German already
+  std::vector<Pattern> patterns_;                   // the closest first
+  QHash<QString, std::vector<std::size_t>> by_key_; // a word that a text must have for the pattern to fit
   mutable QHash<QString, Reading> read_before_;
   QStringList faults_;
   mutable std::set<QString> not_found_;

@@ -15,7 +15,7 @@ constexpr int k_deepest = 8;
 // Ways in which one line may fit one text, as where "to" stands in it three times.
 constexpr std::size_t k_most_fillings = 6;
 // A line with fewer letters, like "%1 to %2", fits many a text by chance: it is taken only where it leaves nothing.
-constexpr int k_close_letters = 8;
+constexpr int k_close_letters = 7;
 // Texts with numbers are without end; so many are some hundred pages.
 constexpr int k_most_kept = 8000;
 
@@ -24,7 +24,7 @@ const std::array k_joints{QStringLiteral(". "),  QStringLiteral("; "), QStringLi
                           QStringLiteral(" – "), QStringLiteral(", "), QStringLiteral(" / ")};
 
 const QRegularExpression& place_sign() {
-  static const QRegularExpression sign(QStringLiteral("%([1-9])"));
+  static const QRegularExpression sign(QStringLiteral("%(=?)([1-9])"));
   return sign;
 }
 
@@ -32,7 +32,7 @@ std::vector<int> places_in(const QString& text) {
   std::vector<int> places;
   auto match = place_sign().globalMatch(text);
   while (match.hasNext())
-    places.push_back(match.next().captured(1).toInt());
+    places.push_back(match.next().captured(2).toInt());
   return places;
 }
 
@@ -73,6 +73,15 @@ QString key_of(const QStringList& between) {
       if (word.size() > key.size()) key = word;
   }
   return key;
+}
+
+// The strongest joint that stands in any of these; the count of joints where none does.
+std::size_t strongest_joint(const QStringList& texts) {
+  std::size_t strongest = 0;
+  while (strongest < k_joints.size() &&
+         std::ranges::none_of(texts, [&](const QString& text) { return text.contains(k_joints[strongest]); }))
+    ++strongest;
+  return strongest;
 }
 
 bool is_whole(const QString& text) {
@@ -181,7 +190,7 @@ void SentenceTable::add(const QString& line) {
   exact_.insert(from, to);
   keep_target(to);
   if (places.empty()) return;
-  const QStringList between = from.split(place_sign());
+  const QStringList between = from.split(QRegularExpression(QStringLiteral("%[1-9]")));
   qsizetype letters = 0;
   for (const QString& piece : between)
     letters += std::ranges::count_if(piece, [](QChar sign) { return sign.isLetter(); });
@@ -189,7 +198,7 @@ void SentenceTable::add(const QString& line) {
   const bool side_by_side =
       std::any_of(between.begin() + 1, between.end() - 1, [](const QString& piece) { return piece.isEmpty(); });
   if (letters == 0 || side_by_side) return;
-  patterns_.push_back({between, std::move(places), to, letters, letters >= k_close_letters});
+  patterns_.push_back({between, std::move(places), to, letters, strongest_joint(between), letters >= k_close_letters});
 }
 
 void SentenceTable::keep_target(const QString& to) {
@@ -260,19 +269,44 @@ SentenceTable::Reading SentenceTable::read_bare(const QString& text, int depth) 
     if (!best || reading.letters_left() < best->letters_left()) best = std::move(reading);
     return best->left.isEmpty();
   };
+  std::vector<std::pair<const Pattern*, Filling>> over;
   for (const std::size_t i : patterns_for(text)) {
     const Pattern& pattern = patterns_[i];
     if (!text.startsWith(pattern.between.front()) || !text.endsWith(pattern.between.back())) continue;
     std::vector<Filling> fillings;
     Filling so_far;
     fill(pattern.between, text, pattern.between.front().size(), so_far, fillings);
-    for (const Filling& filling : fillings) {
-      Reading reading = filled(pattern, filling, depth);
+    for (Filling& filling : fillings) {
+      if (reaches_over(pattern, filling)) {
+        over.emplace_back(&pattern, std::move(filling));
+        continue;
+      }
+      Reading reading = begun_like(text, filled(pattern, filling, depth));
       if ((pattern.is_close || reading.left.isEmpty()) && consider(std::move(reading))) return *best;
     }
   }
-  if (auto reading = by_parts(text, depth)) consider(std::move(*reading));
+  if (auto reading = by_parts(text, depth); reading && consider(std::move(*reading))) return *best;
+  for (const auto& [pattern, filling] : over) {
+    Reading reading = begun_like(text, filled(*pattern, filling, depth));
+    if ((pattern->is_close || reading.left.isEmpty()) && consider(std::move(reading))) return *best;
+  }
   return best ? *best : untouched;
+}
+
+// A sentence begins with a capital letter, whatever stands in its first place.
+SentenceTable::Reading SentenceTable::begun_like(const QString& text, Reading reading) {
+  if (text.front().isUpper() && text.endsWith(QLatin1Char('.')) && !reading.text.isEmpty())
+    reading.text.front() = reading.text.front().toUpper();
+  return reading;
+}
+
+bool SentenceTable::reaches_over(const Pattern& pattern, const Filling& filling) {
+  for (std::size_t i = 0; i < filling.size(); ++i) {
+    if (pattern.to.contains(QStringLiteral("%=%1").arg(pattern.places[i]))) continue;
+    for (std::size_t joint = 0; joint < std::min(pattern.joint, k_joints.size()); ++joint)
+      if (cut(filling[i], k_joints[joint]).size() > 1) return true;
+  }
+  return false;
 }
 
 SentenceTable::Reading SentenceTable::filled(const Pattern& pattern, const Filling& filling, int depth) const {
@@ -281,14 +315,25 @@ SentenceTable::Reading SentenceTable::filled(const Pattern& pattern, const Filli
   auto signs = place_sign().globalMatch(pattern.to);
   while (signs.hasNext()) {
     const auto sign = signs.next();
-    const auto place = std::ranges::find(pattern.places, sign.captured(1).toInt()) - pattern.places.begin();
-    const Reading inner = read(filling[static_cast<std::size_t>(place)], depth + 1);
+    const auto place = std::ranges::find(pattern.places, sign.captured(2).toInt()) - pattern.places.begin();
+    const QString& text = filling[static_cast<std::size_t>(place)];
+    const Reading inner = sign.captured(1).isEmpty() ? read(text, depth + 1) : Reading{text, {}};
     out.text += pattern.to.mid(at, sign.capturedStart() - at) + inner.text;
     out.left += inner.left;
     at = sign.capturedEnd();
   }
   out.text += pattern.to.mid(at);
   return out;
+}
+
+qsizetype SentenceTable::end_of_line_at(const QStringList& pieces, qsizetype from, const QString& joint) const {
+  for (qsizetype end = pieces.size(); end > from + 1; --end) {
+    QString whole = pieces.mid(from, end - from).join(joint);
+    if (exact_.contains(whole)) return end;
+    if (whole.endsWith(QLatin1Char('.'))) whole.chop(1);
+    if (exact_.contains(whole)) return end;
+  }
+  return from + 1;
 }
 
 std::optional<SentenceTable::Reading> SentenceTable::by_parts(const QString& text, int depth) const {
@@ -298,11 +343,14 @@ std::optional<SentenceTable::Reading> SentenceTable::by_parts(const QString& tex
     // The full stop belongs to its sentence.
     const qsizetype kept = joint == k_joints.front() ? 1 : 0;
     Reading out;
-    for (qsizetype i = 0; i < pieces.size(); ++i) {
-      const bool is_last = i + 1 == pieces.size();
-      const Reading inner = read(is_last ? pieces[i] : pieces[i] + joint.left(kept), depth + 1);
+    for (qsizetype i = 0; i < pieces.size();) {
+      const qsizetype end = end_of_line_at(pieces, i, joint);
+      const bool is_last = end == pieces.size();
+      const QString piece = pieces.mid(i, end - i).join(joint);
+      const Reading inner = read(is_last ? piece : piece + joint.left(kept), depth + 1);
       out.text += inner.text + (is_last ? QString() : joint.mid(kept));
       out.left += inner.left;
+      i = end;
     }
     return out;
   }

@@ -15,10 +15,12 @@ namespace clampwright::desk {
 // Sentences of one language for those of another.
 //
 // A text is looked up as a whole, then as a line with places, the closest first, then taken apart at its sentences,
-// semicolons, colons, commas and brackets. Of several ways to read it that one is taken which leaves the least
-// untranslated. What has been read once is kept, as a page is written anew for every letter that is typed.
+// semicolons, colons, commas and brackets, last as a line whose places reach over such a joint. The first way that
+// leaves nothing is taken, else the one that leaves least. What has been read once is kept, as a page is written anew
+// for every letter that is typed.
 class SentenceTable {
  public:
+  // %=1 in the second part is %1 as it stands, for what is quoted or a name; any other is put into words in its turn.
   // Lines "from, tab, to"; empty lines and those that begin with # are passed over. A line without a tab, whose
   // places (%1 … %9, each once) differ between the two, or whose first part stands twice, is a fault: it is left out
   // and named in faults().
@@ -40,6 +42,7 @@ class SentenceTable {
     std::vector<int> places; // in the order in which they stand: 1 for %1
     QString to;
     qsizetype letters; // that are not places: the more, the closer it fits
+    std::size_t joint; // the strongest in what is not a place; that count of joints: none
     bool is_close;     // says enough by itself to be right even where a place stays untranslated
   };
   struct Reading {
@@ -56,6 +59,11 @@ class SentenceTable {
   [[nodiscard]] Reading read(const QString& text, int depth) const;
   [[nodiscard]] Reading read_bare(const QString& text, int depth) const;
   [[nodiscard]] Reading filled(const Pattern& pattern, const Filling& filling, int depth) const;
+  [[nodiscard]] static Reading begun_like(const QString& text, Reading reading);
+  // Whether its places reach over a joint that parts the text more than the pattern does.
+  [[nodiscard]] static bool reaches_over(const Pattern& pattern, const Filling& filling);
+  // Behind the longest run of pieces that is a line as it stands.
+  [[nodiscard]] qsizetype end_of_line_at(const QStringList& pieces, qsizetype from, const QString& joint) const;
   [[nodiscard]] std::optional<Reading> by_parts(const QString& text, int depth) const;
 
   QHash<QString, QString> exact_;                   // every line, its places as they stand

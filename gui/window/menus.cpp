@@ -60,7 +60,7 @@ void MainWindow::make_workshop_menu() {
           });
   menu.addSeparator();
   connect(add(menu, tr("&Print …"), QKeySequence::Print), &QAction::triggered, this, &MainWindow::print_wanted);
-  connect(add(menu, tr("Save as P&DF …"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P)), &QAction::triggered, this,
+  connect(add(menu, tr("Sa&ve as PDF …"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P)), &QAction::triggered, this,
           &MainWindow::pdf_wanted);
   menu.addSeparator();
   connect(add(menu, tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q)), &QAction::triggered, this, &MainWindow::close);

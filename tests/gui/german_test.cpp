@@ -189,6 +189,7 @@ class GermanPages : public Desk {
 };
 
 TEST_F(GermanPages, LeaveNothingInEnglish) {
+  QCoreApplication::setApplicationVersion(QStringLiteral("1.0")); // as main() does
   open_demo();
   bench->speak_language(k_german);
   for (const Target& target : every_target())

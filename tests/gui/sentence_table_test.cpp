@@ -58,6 +58,25 @@ TEST(SentenceTable, FindsTheRightOneOfSeveralPlacesToCut) {
   EXPECT_EQ(in(words, "hard to reach to free"), "schwer zugänglich bis frei");
 }
 
+// What parts the text most is cut first: no place reaches over it.
+TEST(SentenceTable, CutsBeforeAPlaceReachesOver) {
+  const SentenceTable words = table("%1 medium hole\tDurchgangsloch %1\n%1 head face\tKopfauflage %1\n"
+                                    "what %1 bears\twas %1 trägt\nwood\tHolz\nsoft\tweich\n");
+  EXPECT_EQ(in(words, "ISO 4014 head face, ISO 273 medium hole"), "Kopfauflage ISO 4014, Durchgangsloch ISO 273");
+  EXPECT_EQ(in(words, "what wood, soft bears"), "was Holz, weich trägt");
+}
+
+TEST(SentenceTable, LeavesWhatIsQuotedAsItStands) {
+  const SentenceTable words = table("the page says \"%1\"\tdie Seite sagt „%=1“\nfirmly\tfest\n");
+  EXPECT_EQ(in(words, "the page says \"firmly\""), "die Seite sagt „firmly“");
+  EXPECT_TRUE(words.not_found().empty());
+}
+
+TEST(SentenceTable, BeginsASentenceWithACapital) {
+  const SentenceTable words = table("The %1 is dry.\t%1 ist trocken.\nwood\tholz\n");
+  EXPECT_EQ(in(words, "The wood is dry."), "Holz ist trocken.");
+}
+
 // "%1 to %2" fits half of all sentences: by it alone nothing of the owner's is torn apart.
 TEST(SentenceTable, LeavesATextAloneThatAWeakLineFitsByChance) {
   const SentenceTable words = table("%1 to %2\t%1 bis %2\n");
@@ -71,6 +90,16 @@ TEST(SentenceTable, TakesATextApartAtItsJoints) {
   EXPECT_EQ(in(words, "dry; oiled"), "trocken; geölt");
   EXPECT_EQ(in(words, "M10: not known, dry (oiled)"), "M10: nicht bekannt, trocken (geölt)");
   EXPECT_EQ(in(words, "  dry "), "  trocken ");
+}
+
+TEST(SentenceTable, CutsNoLineThatStandsAmongOthers) {
+  const SentenceTable words = table("clean; dry\tganz trocken\nclean\tsauber\noiled\tgeölt\n");
+  EXPECT_EQ(in(words, "oiled; clean; dry; clean"), "geölt; ganz trocken; sauber");
+}
+
+TEST(SentenceTable, KnowsAnInitialFromTheEndOfASentence) {
+  const SentenceTable words = table("signed by J. Holm\tgezeichnet J. Holm\nclean.\tSauber.\n");
+  EXPECT_EQ(in(words, "clean. signed by J. Holm"), "Sauber. gezeichnet J. Holm");
 }
 
 TEST(SentenceTable, NeverCutsWithinABracket) {

@@ -129,7 +129,9 @@ std::optional<Drawing> order_picture(const specdb::JointAnswer& answer, const Pl
   }
   const auto reply = specdb::answer_sequence(question, on_others ? nullptr : &answer);
   if (!reply) return std::nullopt;
-  return bolt_order(report::sequence_drawing(reply->sequence, "", answer.joint.seen_from));
+  report::SequenceDrawing drawing = report::sequence_drawing(reply->sequence, "", answer.joint.seen_from);
+  drawing.description = to_utf8(worded(drawing.description));
+  return bolt_order(drawing);
 }
 
 void add_band(std::vector<Placed>& drawings, const std::optional<tightening::ClampAnswer>& clamp, const Place& place,
@@ -140,7 +142,7 @@ void add_band(std::vector<Placed>& drawings, const std::optional<tightening::Cla
 
 std::vector<Placed> drawings_of(const specdb::JointAnswer& answer, const Place& place) {
   const bool left_hand = answer.thread.thread.hand == thread::Hand::left;
-  const std::string& side = answer.joint.seen_from;
+  const std::string side = to_utf8(worded(answer.joint.seen_from));
   std::vector<Placed> drawings;
   drawings.push_back({turn_arrows(answer.tighten, answer.undo, side, left_hand)});
   if (answer.stop)

@@ -54,6 +54,7 @@ report::Section keys() {
            {"Ctrl+Shift+C", tr("copy the figure")},
            {"Ctrl+P", tr("print")},
            {"Ctrl+Shift+P", tr("save as PDF")},
+           {tr("Numbers"), tr("written and read with a decimal point, 24.5; a comma is asked about")},
            {"F1", tr("this page")},
            {"Ctrl+Q", tr("quit")}}};
 }

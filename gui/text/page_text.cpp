@@ -34,6 +34,14 @@ QString severity_sign(finding::Severity severity) {
   return {};
 }
 
+// How a value came about: in words, as "of the thread", or a formula, which is the same in every language.
+QString formula_words(const std::string& formula) {
+  const QString text = from_utf8(formula);
+  static const QString k_signs = QStringLiteral("·/√()²+");
+  const bool is_formula = std::ranges::any_of(text, [](QChar sign) { return k_signs.contains(sign); });
+  return is_formula && !text.startsWith(QStringLiteral("of ")) ? text : worded(formula);
+}
+
 class PageWriter {
  public:
   PageWriter(QTextDocument& text, const PageContent& content, const Look& look, const PageState& state)
@@ -335,9 +343,9 @@ class PageWriter {
       const QString unit = from_utf8(step.unit);
       const QString value = from_utf8(quantity::write_number(step.value, 7)) +
                             (unit.isEmpty() || unit == QStringLiteral("°") ? unit : QStringLiteral(" ") + unit);
-      put(QStringLiteral("%1 = %2 = ").arg(from_utf8(step.symbol), from_utf8(step.formula)), format(look_.text()));
+      put(QStringLiteral("%1 = %2 = ").arg(from_utf8(step.symbol), formula_words(step.formula)), format(look_.text()));
       put(value, format(look_.text(), true));
-      put(QStringLiteral("   (%1; %2)").arg(worded(step.meaning), from_utf8(step.source)), small());
+      put(QStringLiteral("   (%1; %2)").arg(worded(step.meaning), worded(step.source)), small());
     }
   }
 

@@ -31,8 +31,8 @@ class TableTranslator : public QTranslator {
  public:
   explicit TableTranslator(std::shared_ptr<const SentenceTable> table) : table_(std::move(table)) {}
   [[nodiscard]] bool isEmpty() const override { return false; }
-  [[nodiscard]] QString translate(const char*, const char* english, const char*, int) const override {
-    return table_->line(QString::fromUtf8(english));
+  [[nodiscard]] QString translate(const char*, const char* english, const char*, int count) const override {
+    return table_->line(QString::fromUtf8(english), count);
   }
 
  private:

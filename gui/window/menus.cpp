@@ -62,7 +62,7 @@ void MainWindow::make_workshop_menu() {
           });
   menu.addSeparator();
   connect(add(menu, tr("&Print …"), QKeySequence::Print), &QAction::triggered, this, &MainWindow::print_wanted);
-  connect(add(menu, tr("Save as P&DF …"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P)), &QAction::triggered, this,
+  connect(add(menu, tr("Sa&ve as PDF …"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P)), &QAction::triggered, this,
           &MainWindow::pdf_wanted);
   make_paper_menu(*menu.addMenu(tr("P&aper")));
   menu.addSeparator();

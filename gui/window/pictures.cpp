@@ -25,6 +25,7 @@ namespace {
 struct PictureLook {
   const char* name;
   Look look;
+  const char* language = "en";
 };
 
 const std::array k_looks{
@@ -32,6 +33,7 @@ const std::array k_looks{
     PictureLook{"dark", {.theme = Theme::dark}},
     PictureLook{"bench", {.theme = Theme::light, .bench = true}},
     PictureLook{"large", {.theme = Theme::light, .scale = 2}},
+    PictureLook{"german", {.theme = Theme::light}, "de"},
 };
 
 // With a left-hand thread, with a piston stop on record, with an order of bolts, with figures that stand against each
@@ -134,6 +136,7 @@ Result<void> make_pictures(QApplication& application, const QString& folder, std
   for (const PictureLook& one : k_looks) {
     const auto memory = short_memory();
     Bench bench(*memory, [today] { return today; });
+    bench.speak_language(QLatin1String(one.language));
     bench.put_on_look(one.look);
     bench.take_wrench("A");
     bench.show_workshop(shared, file);

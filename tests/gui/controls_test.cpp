@@ -9,6 +9,8 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenu>
+#include <QMenuBar>
 #include <QScrollArea>
 #include <QTest>
 
@@ -20,21 +22,6 @@
 namespace clampwright::desk {
 
 namespace {
-
-// All that the find line can open.
-std::vector<Target> all_targets() {
-  std::vector<Target> targets;
-  for (const FoundLine& line : page_lines())
-    targets.push_back(line.target);
-  targets.push_back({Target::To::joint, "pump/clutch-hub"});
-  targets.push_back({Target::To::joint, "pump/head-nuts"});
-  targets.push_back({Target::To::machine, "pump"});
-  targets.push_back({Target::To::table, "strength-classes", {{k_table_words, "8.8"}}});
-  for (const RecordForm& form : record_forms())
-    targets.push_back({Target::To::record, form.id, {{k_record_of, "pump"}}});
-  targets.push_back({Target::To::record, "joint", {{k_record_key, "pump/clutch-hub"}}});
-  return targets;
-}
 
 std::string told(const QWidget& widget) {
   QStringList path;
@@ -147,8 +134,15 @@ void expect_whole_words(QWidget& window) {
   }
 }
 
-TEST_F(Controls, ShowAllOfTheirWordsAtTwiceTheSize) {
-  open_demo();
+class SpokenControls : public Controls, public testing::WithParamInterface<const char*> {
+ protected:
+  void SetUp() override {
+    bench->speak_language(QLatin1String(GetParam()));
+    open_demo();
+  }
+};
+
+TEST_P(SpokenControls, ShowAllOfTheirWordsAtTwiceTheSize) {
   for (const double scale : {1.0, 2.0}) {
     Look look = bench->look();
     look.scale = scale;
@@ -169,8 +163,7 @@ TEST_F(Controls, FitASmallScreen) {
   });
 }
 
-TEST_F(Controls, HaveNoTwoKeysAlikeOnAPage) {
-  open_demo();
+TEST_P(SpokenControls, HaveNoTwoKeysAlikeOnAPage) {
   on_every_page([this] {
     std::map<QString, std::string> keys;
     for (QAbstractButton* button : shown<QAbstractButton>(window())) {
@@ -181,6 +174,23 @@ TEST_F(Controls, HaveNoTwoKeysAlikeOnAPage) {
     }
   });
 }
+
+TEST_P(SpokenControls, HaveNoTwoKeysAlikeInAMenu) {
+  std::set<QString> menus;
+  for (const QAction* menu : window().menuBar()->actions())
+    menus.insert(QKeySequence::mnemonic(menu->text()).toString());
+  EXPECT_EQ(menus.size(), static_cast<std::size_t>(window().menuBar()->actions().size()));
+  for (const QAction* menu : window().menuBar()->actions()) {
+    std::set<QString> keys;
+    for (const QAction* line : menu->menu()->actions()) {
+      const QString key = QKeySequence::mnemonic(line->text()).toString();
+      if (key.isEmpty()) continue;
+      EXPECT_TRUE(keys.insert(key).second) << to_utf8(line->text());
+    }
+  }
+}
+
+INSTANTIATE_TEST_SUITE_P(InEachLanguage, SpokenControls, testing::Values("en", "de"));
 
 } // namespace
 

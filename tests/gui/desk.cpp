@@ -2,9 +2,24 @@
 #include "tests/gui/desk.hpp"
 
 #include "gui/look/utf8.hpp"
+#include "gui/records/record_form.hpp"
 #include "specdb/demo/demo_workshop.hpp"
 
 namespace clampwright::desk {
+
+std::vector<Target> all_targets() {
+  std::vector<Target> targets;
+  for (const FoundLine& line : page_lines())
+    targets.push_back(line.target);
+  targets.push_back({Target::To::joint, "pump/clutch-hub"});
+  targets.push_back({Target::To::joint, "pump/head-nuts"});
+  targets.push_back({Target::To::machine, "pump"});
+  targets.push_back({Target::To::table, "strength-classes", {{k_table_words, "8.8"}}});
+  for (const RecordForm& form : record_forms())
+    targets.push_back({Target::To::record, form.id, {{k_record_of, "pump"}}});
+  targets.push_back({Target::To::record, "joint", {{k_record_key, "pump/clutch-hub"}}});
+  return targets;
+}
 
 Desk::Desk() {
   bench = std::make_unique<Bench>(*memory, [] { return k_today; });

@@ -17,6 +17,7 @@
 
 #include "gui/look/memory.hpp"
 #include "gui/models/bench.hpp"
+#include "gui/models/finder.hpp"
 #include "gui/models/workshop_opener.hpp"
 #include "gui/widgets/asking.hpp"
 #include "gui/window/main_window.hpp"
@@ -25,6 +26,9 @@ namespace clampwright::desk {
 
 inline constexpr std::chrono::year_month_day k_today{std::chrono::year(2026), std::chrono::month(11),
                                                      std::chrono::day(26)};
+
+// One of each kind of page that the find line can open, in the demo workshop.
+[[nodiscard]] std::vector<Target> all_targets();
 
 // Answers what it was told to, and keeps what it was told.
 class ScriptedAsking : public Asking {

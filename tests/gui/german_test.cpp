@@ -1,0 +1,241 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// German is complete: every string of the desk has its line, no line is left over, and the pages of the demo workshop
+// leave nothing in English but what is the owner's or a source's.
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+
+#include <QRegularExpression>
+#include <QTextBlock>
+#include <SQLiteCpp/SQLiteCpp.h>
+
+#include "gui/look/utf8.hpp"
+#include "gui/pages/page.hpp"
+#include "gui/pages/sentence_page.hpp"
+#include "gui/text/sentence_table.hpp"
+#include "gui/text/wording.hpp"
+#include "gui/widgets/page_view.hpp"
+#include "specdb/catalogue/catalogue.hpp"
+#include "specdb/catalogue/tables.hpp"
+#include "specdb/workshop/browse.hpp"
+#include "tests/gui/desk.hpp"
+
+namespace clampwright::desk {
+
+namespace {
+
+const QString k_german = QStringLiteral("de");
+
+// The lines behind this heading are those of tr(); those behind the next ones are of answers.
+const QString k_own_heading = QStringLiteral("# Der Tisch selbst");
+
+QStringList own_lines() {
+  QStringList lines;
+  bool own = false;
+  for (const QString& line : table_text(k_german).split(QLatin1Char('\n'))) {
+    if (line.startsWith(QLatin1Char('#'))) own = line.startsWith(k_own_heading);
+    if (own && line.contains(QLatin1Char('\t'))) lines << line.section(QLatin1Char('\t'), 0, 0);
+  }
+  return lines;
+}
+
+QString literal_of(const QString& adjacent) {
+  static const QRegularExpression one(QStringLiteral(R"re("((?:[^"\\]|\\.)*)")re"));
+  QString text;
+  auto pieces = one.globalMatch(adjacent);
+  while (pieces.hasNext())
+    text += pieces.next().captured(1);
+  return text.replace(QStringLiteral("\\\""), QStringLiteral("\""))
+      .replace(QStringLiteral("\\n"), QStringLiteral("\n"));
+}
+
+// What stands in tr("…"), QT_TRANSLATE_NOOP("…", "…") and translate("…", "…"), literals side by side joined.
+QStringList strings_of_the_desk() {
+  static const QRegularExpression call(
+      QStringLiteral(R"re(\b(?:tr\(|(?:QT_TRANSLATE_NOOP|translate)\(\s*"\w+",)\s*((?:"(?:[^"\\]|\\.)*"\s*)+))re"));
+  QStringList strings;
+  for (const auto& entry :
+       std::filesystem::recursive_directory_iterator(std::string(CLAMPWRIGHT_SOURCE_DIR) + "/gui")) {
+    if (entry.path().extension() != ".cpp" && entry.path().extension() != ".hpp") continue;
+    std::ostringstream source;
+    source << std::ifstream(entry.path()).rdbuf();
+    auto found = call.globalMatch(QString::fromStdString(source.str()));
+    while (found.hasNext())
+      strings << literal_of(found.next().captured(1));
+  }
+  strings.removeDuplicates();
+  return strings;
+}
+
+std::string list_of(const QStringList& lines) { return '\n' + to_utf8(lines.join(QLatin1Char('\n'))); }
+
+QStringList without(const QStringList& these, const QStringList& those) {
+  QStringList rest;
+  for (const QString& one : these)
+    if (!those.contains(one)) rest << one;
+  return rest;
+}
+
+TEST(German, HasALineForEveryStringOfTheDesk) {
+  const QStringList strings = strings_of_the_desk();
+  ASSERT_GT(strings.size(), 200);
+  const QStringList missing = without(strings, SentenceTable(table_text(k_german)).sources());
+  EXPECT_TRUE(missing.isEmpty()) << list_of(missing);
+}
+
+TEST(German, HasNoLineOfTheDeskLeftOver) {
+  ASSERT_FALSE(own_lines().isEmpty());
+  const QStringList left_over = without(own_lines(), strings_of_the_desk());
+  EXPECT_TRUE(left_over.isEmpty()) << list_of(left_over);
+}
+
+TEST(German, HasNoLineThatCannotBeUsed) {
+  const QStringList faults = SentenceTable(table_text(k_german)).faults();
+  EXPECT_TRUE(faults.isEmpty()) << list_of(faults);
+}
+
+// A blank of a sentence that is lost in translation could not be filled in.
+TEST(German, KeepsEveryBlankOfASentence) {
+  static const QRegularExpression blank(QStringLiteral("\\{[^}]*\\}"));
+  const auto blanks_in = [](const QString& text) {
+    QStringList blanks;
+    auto found = blank.globalMatch(text);
+    while (found.hasNext())
+      blanks << found.next().captured();
+    blanks.sort();
+    return blanks;
+  };
+  const SentenceTable table(table_text(k_german));
+  for (const QString& english : table.sources())
+    EXPECT_EQ(blanks_in(table.line(english)), blanks_in(english)) << to_utf8(english);
+}
+
+// An access key in English is one in German, and the name before "|" or " …" stays a name.
+TEST(German, KeepsEveryAccessKey) {
+  const SentenceTable table(table_text(k_german));
+  for (const QString& english : own_lines())
+    EXPECT_EQ(table.line(english).count(QLatin1Char('&')), english.count(QLatin1Char('&'))) << to_utf8(english);
+}
+
+TEST(German, WritesItsOwnQuotationMarks) {
+  const SentenceTable table(table_text(k_german));
+  for (const QString& english : table.sources()) {
+    const QString german = table.line(english);
+    EXPECT_EQ(german.count(QStringLiteral("„")), german.count(QStringLiteral("“"))) << to_utf8(german);
+    EXPECT_FALSE(german.contains(QStringLiteral("”"))) << to_utf8(german);
+  }
+  // Those of what is typed on a command line stay in the lines of answers.
+  for (const QString& english : own_lines())
+    EXPECT_FALSE(table.line(english).contains(QLatin1Char('"'))) << to_utf8(english);
+}
+
+class GermanPages : public Desk {
+ protected:
+  [[nodiscard]] std::vector<Target> every_target() const {
+    std::vector<Target> targets = all_targets();
+    for (const specdb::MachineLine& machine : specdb::machine_lines(*bench->workshop()))
+      for (const specdb::Hit& joint : specdb::joints_of_machine(*bench->workshop(), machine.slug))
+        targets.push_back({Target::To::joint, joint.joint});
+    for (const specdb::TableSummary& table : specdb::reference_tables(bench->catalogue()))
+      if (table.name != "sources") targets.push_back({Target::To::table, table.name, {{k_table_words, "M10"}}});
+    return targets;
+  }
+
+  void open(const Target& target) {
+    window().open(target);
+    if (auto* page = qobject_cast<SentencePage*>(window().page())) {
+      page->fill_in_example();
+      page->show_more(true);
+    }
+    settle();
+    for (PageView* view : window().page()->findChildren<PageView*>())
+      view->unfold_working(true);
+  }
+
+  // The pieces of text on the page, in their order: a paragraph or a cell each.
+  [[nodiscard]] QStringList blocks() {
+    QStringList blocks;
+    for (const PageView* view : window().page()->findChildren<PageView*>())
+      for (QTextBlock block = view->document()->begin(); block.isValid(); block = block.next())
+        if (!block.text().isEmpty()) blocks << block.text();
+    return blocks;
+  }
+
+  // All texts that are the owner's or a source's.
+  [[nodiscard]] QStringList own_texts() const {
+    QStringList texts;
+    const SQLite::Database workshop(bench->workshop_path().string());
+    for (const SQLite::Database* database : {&workshop, &bench->catalogue().connection()}) {
+      std::vector<std::string> tables;
+      SQLite::Statement names(*database,
+                              database == &workshop
+                                  ? "SELECT name FROM sqlite_master WHERE type = 'table'"
+                                  : "SELECT name FROM sqlite_master WHERE type = 'table' AND name = 'sources'");
+      while (names.executeStep())
+        tables.push_back(names.getColumn(0).getString());
+      for (const std::string& table : tables) {
+        SQLite::Statement rows(*database, "SELECT * FROM \"" + table + '"');
+        while (rows.executeStep())
+          for (int i = 0; i < rows.getColumnCount(); ++i)
+            if (rows.getColumn(i).isText()) texts << from_utf8(rows.getColumn(i).getString());
+      }
+    }
+    for (const Sentence& sentence : sentences())
+      for (const Blank& blank : sentence.blanks)
+        texts << from_utf8(blank.example);
+    return texts;
+  }
+};
+
+TEST_F(GermanPages, LeaveNothingInEnglish) {
+  QCoreApplication::setApplicationVersion(QStringLiteral("1.0")); // as main() does
+  open_demo();
+  bench->speak_language(k_german);
+  for (const Target& target : every_target())
+    open(target);
+  const QString own = own_texts().join(QLatin1Char('\n'));
+  QStringList left;
+  for (const QString& part : left_in_english())
+    if (!own.contains(part, Qt::CaseInsensitive)) left << part;
+  EXPECT_TRUE(left.isEmpty()) << list_of(left);
+}
+
+QStringList numbers_in(const QString& text) {
+  static const QRegularExpression digits(QStringLiteral("\\d+(?:\\.\\d+)?"));
+  QStringList numbers;
+  auto found = digits.globalMatch(text);
+  while (found.hasNext())
+    numbers << found.next().captured();
+  return numbers;
+}
+
+// The remarks are sentences, in which German may want another order.
+bool is_remark(const QString& block) { return block.contains(QLatin1Char('[')) && block.endsWith(QLatin1Char(']')); }
+
+TEST_F(GermanPages, HaveTheNumbersOfTheEnglishOnes) {
+  open_demo();
+  for (const Target& target : every_target()) {
+    bench->speak_language(QStringLiteral("en"));
+    open(target);
+    const QStringList english = blocks();
+    bench->speak_language(k_german);
+    window().open({Target::To::about});
+    open(target);
+    const QStringList german = blocks();
+    ASSERT_EQ(german.size(), english.size()) << target.key;
+    for (qsizetype i = 0; i < english.size(); ++i) {
+      QStringList wanted = numbers_in(english[i]);
+      QStringList has = numbers_in(german[i]);
+      if (is_remark(english[i])) {
+        wanted.sort();
+        has.sort();
+      }
+      EXPECT_EQ(has, wanted) << target.key << '\n' << to_utf8(english[i]) << '\n' << to_utf8(german[i]);
+    }
+  }
+}
+
+} // namespace
+
+} // namespace clampwright::desk

@@ -134,7 +134,7 @@ class GermanPages : public Desk {
  protected:
   [[nodiscard]] std::vector<Target> every_target() const {
     std::vector<Target> targets = all_targets();
-    for (const specdb::MachineLine& machine : specdb::machine_lines(*bench->workshop()))
+    for (const specdb::MachineLine& machine : specdb::machines_with_counts(*bench->workshop()))
       for (const specdb::Hit& joint : specdb::joints_of_machine(*bench->workshop(), machine.slug))
         targets.push_back({Target::To::joint, joint.joint});
     for (const specdb::TableSummary& table : specdb::reference_tables(bench->catalogue()))

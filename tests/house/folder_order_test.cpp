@@ -56,8 +56,8 @@ const std::vector<Folder> k_gui{
     {"records",   {"look", "text", "sentences"}, "what is kept as blanks to fill in; no widget"},
     {"models",    {"look", "text", "sentences", "records", "drawings"}, "what pages share, lists and tables for views"},
     {"widgets",   {"look", "drawings", "text", "sentences", "models"}, "blanks, pages to read, curves, the list of what was found"},
-    {"pages",     {"look", "drawings", "text", "sentences", "records", "models", "widgets"}, "what stands beside the list"},
-    {"printing",  {"look", "drawings", "text", "widgets", "pages"}, "a page on paper"},
+    {"printing",  {"look", "drawings", "text", "widgets"}, "a page on paper"},
+    {"pages",     {"look", "drawings", "text", "sentences", "records", "models", "widgets", "printing"}, "what stands beside the list"},
     {"window",    {"look", "drawings", "text", "sentences", "records", "models", "widgets", "pages", "printing"}, "brings it all together"},
 };
 // clang-format on

@@ -119,7 +119,7 @@ void MainWindow::make_view_menu() {
   imperial->setCheckable(true);
   imperial->setChecked(bench_.imperial());
   connect(imperial, &QAction::toggled, this, [this](bool on) { bench_.use_imperial(on); });
-  QMenu& language = *menu.addMenu(tr("Lan&guage"));
+  QMenu& language = *menu.addMenu(tr("Langua&ge"));
   // Each by its own name, or whoever does not know this one cannot find theirs.
   for (const auto& [code, name] : {std::pair{"en", "English"}, std::pair{"de", "Deutsch"}}) {
     QAction* action = add(language, QLatin1String(name), {});

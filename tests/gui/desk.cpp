@@ -22,6 +22,8 @@ std::vector<Target> all_targets() {
 }
 
 Desk::Desk() {
+  // Whatever the system speaks: tests that want another language say so.
+  memory->keep(Kept::language, QStringLiteral("en"));
   bench = std::make_unique<Bench>(*memory, [] { return k_today; });
   opener = std::make_unique<WorkshopOpener>(*bench);
   put_on(*qApp, bench->look());

@@ -144,9 +144,8 @@ TEST_F(Records, OfTwoDesksTheSecondIsToldThatTheFirstRevisedIt) {
   EXPECT_TRUE(page.said().contains(QStringLiteral("Nothing was written"))) << page.said().toStdString();
   // What was typed is still there.
   EXPECT_EQ(page.blank("--printed")->words(), "44 N·m");
-  EXPECT_TRUE(wait_for([&] {
-    return specdb::joint_of_slug(*bench->workshop(), "pump/clutch-hub")->figure.printed == "43 N·m";
-  }));
+  EXPECT_TRUE(wait_for(
+      [&] { return specdb::joint_of_slug(*bench->workshop(), "pump/clutch-hub")->figure.printed == "43 N·m"; }));
 }
 
 TEST_F(Records, ShowWhatAnotherProgramWrote) {

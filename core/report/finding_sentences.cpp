@@ -54,8 +54,8 @@ constexpr std::array k_sentences{
              "it: without a mark it stays unknown.",
              "ISO 898-1: a fastener without a mark has no class"},
     Sentence{Code::face_not_stated,
-             "The face under the turned part is not known{0}, so the thread-friction model is left out. Give it with "
-             "--face-outer and --face-inner.",
+             "The face under the turned part is not known{0}, so the thread-friction model is left out. Where it is "
+             "known, clamp and torque take it with --face-outer and --face-inner.",
              "no head or hole of that size in the tables, and none given"},
     Sentence{
         Code::running_torque_added,

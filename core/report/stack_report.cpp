@@ -186,7 +186,7 @@ Section window_rows(const SlotAnswer& answer, const DisplayUnits& units) {
     std::string words = write(*answer.preload_at_next, units);
     if (const auto& use = answer.use_of_proof_at_next)
       words += fmt::format(", {} of the proof load{}", quantity::write_shares(*use),
-                           use->likely > 1.0 ? "; no such bolt bears that" : "");
+                           answer.next_is_too_much() ? "; no such bolt bears that" : "");
     section.rows.push_back({"Load at next", words});
   }
   return section;
@@ -241,8 +241,10 @@ Document angle_report(const AngleAnswer& answer, const DisplayUnits& units) {
 
 Document slot_report(const SlotAnswer& answer, const DisplayUnits& units) {
   Document document;
-  document.title = fmt::format("{}, castle nut: {} to the next slot, likely {} more", bolt_words(answer.at_low.asked),
-                               degrees_words(answer.angle), write(answer.gain.likely, units));
+  const std::string more = answer.next_is_too_much() ? "with one just missed no such bolt bears the next"
+                                                     : fmt::format("likely {} more", write(answer.gain.likely, units));
+  document.title = fmt::format("{}, castle nut: {} to the next slot, {}", bolt_words(answer.at_low.asked),
+                               degrees_words(answer.angle), more);
   document.sections.push_back({"", {{"Surfaces", surfaces_words(answer.at_low.asked)}}});
   document.sections.push_back(window_rows(answer, units));
   document.sections.push_back(slot_rows(answer, units));

@@ -36,6 +36,10 @@ std::string check_words(const Check& check, const DisplayUnits& units) {
   return words + check_text(check, units);
 }
 
+std::string_view outcome_words(substitute::Outcome outcome) {
+  return outcome == substitute::Outcome::not_known ? "not known" : outcome_name(outcome);
+}
+
 const Check* governing(const Answer& answer) {
   if (!answer.governed_by) return nullptr;
   const auto found = std::ranges::find(answer.checks, *answer.governed_by, &Check::link);
@@ -55,8 +59,8 @@ Section verdict_section(const Answer& answer, const DisplayUnits& units) {
 Section chain_section(const Answer& answer, const DisplayUnits& units) {
   Section section{"Link by link", {}};
   for (const Check& check : answer.checks)
-    section.rows.push_back(
-        {fmt::format("{:<9} {}", outcome_name(check.outcome), link_words(check.link)), check_words(check, units)});
+    section.rows.push_back({std::string(link_words(check.link)),
+                            fmt::format("{}: {}", outcome_words(check.outcome), check_words(check, units))});
   return section;
 }
 

@@ -105,10 +105,10 @@ void write_section(TextPage& page, const Section& section, std::size_t label_wid
       page.line(line);
 }
 
-void write_working(TextPage& page, const Working& working, std::string_view which) {
+void write_working(TextPage& page, const Working& working, const std::string& heading) {
   if (working.empty()) return;
   page.line("");
-  page.line(which.empty() ? "Working" : fmt::format("Working for {}", which));
+  page.line(heading);
   std::size_t symbol_width = 0;
   for (const Step& step : working)
     symbol_width = std::max(symbol_width, text_width(step.symbol));
@@ -120,8 +120,9 @@ void write_working(TextPage& page, const Working& working, std::string_view whic
   }
 }
 
-Document in_ascii(Document document) {
-  const auto change = [](std::string& text) { text = to_ascii(text); };
+// Every text that is ours to put in other words.
+void change_words(Document& document, const Say& say) {
+  const auto change = [&](std::string& text) { text = say(text); };
   const auto change_table = [&](Table& table) {
     for (Column& column : table.columns) {
       change(column.group);
@@ -130,6 +131,8 @@ Document in_ascii(Document document) {
     for (auto& row : table.rows)
       for (std::string& cell : row)
         change(cell);
+    change(table.over);
+    change(table.under);
   };
   change(document.title);
   change(document.banner);
@@ -145,11 +148,18 @@ Document in_ascii(Document document) {
   for (Remark& remark : document.remarks)
     change(remark.text);
   for (Step& step : document.working)
-    for (std::string* text : {&step.symbol, &step.meaning, &step.formula, &step.unit, &step.source})
+    for (std::string* text : {&step.meaning, &step.source})
       change(*text);
+}
+
+Document in_ascii(Document document) {
+  change_words(document, to_ascii);
+  for (Step& step : document.working)
+    for (std::string* text : {&step.symbol, &step.formula, &step.unit})
+      *text = to_ascii(*text);
   for (Source& source : document.sources)
     for (std::string* text : {&source.title, &source.edition, &source.where})
-      change(*text);
+      *text = to_ascii(*text);
   return document;
 }
 
@@ -161,7 +171,7 @@ std::string short_title(const Source& source) {
 }
 
 // With the working, or away from the program, every source in full; without it the first few by name.
-void write_sources(TextPage& page, const Document& document) {
+void write_sources(TextPage& page, const Document& document, const Say& say) {
   if (document.sources.empty()) return;
   page.line("");
   if (document.working.empty() && !document.stands_alone) {
@@ -175,11 +185,11 @@ void write_sources(TextPage& page, const Document& document) {
     std::string line;
     for (std::size_t i = 0; i < shown; ++i)
       line += (i == 0 ? "" : "; ") + names[i];
-    if (shown < names.size()) line += fmt::format("; and {} more, named by --explain", names.size() - shown);
-    page.flow("Rests on  ", line);
+    if (shown < names.size()) line += "; " + say(fmt::format("and {} more, named by --explain", names.size() - shown));
+    page.flow(say("Rests on") + "  ", line);
     return;
   }
-  page.line("Sources");
+  page.line(say("Sources"));
   for (const Source& source : document.sources)
     page.flow("  ", full_source(source));
 }
@@ -213,9 +223,17 @@ std::string to_ascii(std::string_view text) {
   return out;
 }
 
-std::string write_text(const Document& given, int width, Charset charset) {
+std::string write_text(const Document& document, int width, Charset charset) {
+  if (charset == Charset::utf8)
+    return write_text_in(
+        document, [](std::string_view text) { return std::string(text); }, width);
   // Before the lines are laid out: a stand-in may be longer than its sign.
-  const Document document = charset == Charset::ascii ? in_ascii(given) : given;
+  return write_text_in(in_ascii(document), to_ascii, width);
+}
+
+std::string write_text_in(const Document& given, const Say& say, int width) {
+  Document document = given;
+  change_words(document, say);
   const auto page_width = static_cast<std::size_t>(std::max(width, 40));
   TextPage page(page_width);
   page.flow("", document.title);
@@ -228,12 +246,13 @@ std::string write_text(const Document& given, int width, Charset charset) {
     write_section(page, section, label_width, page_width);
   if (!document.remarks.empty()) page.line("");
   for (const Remark& remark : document.remarks)
-    page.flow(fmt::format("{}  ", severity_word(remark.severity)), fmt::format("{} [{}]", remark.text, remark.code));
-  write_working(page, document.working, document.working_for);
-  write_sources(page, document);
+    page.flow(say(severity_word(remark.severity)) + "  ", fmt::format("{} [{}]", remark.text, remark.code));
+  write_working(page, document.working,
+                say(given.working_for.empty() ? "Working" : fmt::format("Working for {}", given.working_for)));
+  write_sources(page, document, say);
   if (document.has_foot) {
     page.line("");
-    page.flow("", foot_line());
+    page.flow("", say(foot_line()));
   }
   return page.take();
 }

@@ -166,6 +166,7 @@ std::vector<Placed> drawings_of(const specdb::JointAnswer& answer, const Place& 
 
 PageContent joint_content(const specdb::JointAnswer& answer, const Place& place, bool invented) {
   PageContent content;
+  content.blank_names = names_for({});
   const specdb::JointRecord& joint = answer.joint;
   content.document = specdb::joint_report(answer, place.units, invented);
   content.document.title = joint.name;

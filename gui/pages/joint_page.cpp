@@ -12,9 +12,9 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
-#include "core/report/text_writer.hpp"
 #include "gui/look/utf8.hpp"
 #include "gui/pages/joint_content.hpp"
+#include "gui/text/page_text.hpp"
 #include "gui/text/wording.hpp"
 #include "gui/widgets/blank_edit.hpp"
 #include "gui/widgets/choice_list.hpp"
@@ -103,7 +103,7 @@ void JointPage::make_buttons(FlowLayout& row) {
   QWidget* box = row.parentWidget();
   auto* copy = new QPushButton(tr("&Copy this page"), box);
   connect(copy, &QPushButton::clicked, this,
-          [this] { QGuiApplication::clipboard()->setText(from_utf8(report::write_text(view_->content().document))); });
+          [this] { QGuiApplication::clipboard()->setText(plain_text(view_->content())); });
   row.addWidget(copy);
   const auto record = [&](const QString& text, auto&& what) {
     auto* button = new QPushButton(text, box);

@@ -4,8 +4,8 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
-#include "core/report/text_writer.hpp"
 #include "gui/look/utf8.hpp"
+#include "gui/text/page_text.hpp"
 #include "gui/text/wording.hpp"
 #include "gui/widgets/page_view.hpp"
 
@@ -50,7 +50,7 @@ std::optional<Printable> ReadingPage::printable() const {
   return Printable{view_->content()};
 }
 
-QString ReadingPage::to_copy() const { return from_utf8(report::write_text(view_->content().document)); }
+QString ReadingPage::to_copy() const { return plain_text(view_->content()); }
 
 void ReadingPage::take_focus() { view_->setFocus(); }
 

@@ -12,7 +12,6 @@
 
 #include "gui/look/utf8.hpp"
 #include "gui/models/away.hpp"
-#include "gui/text/wording.hpp"
 #include "gui/widgets/blank_edit.hpp"
 #include "gui/widgets/flow_layout.hpp"
 #include "gui/widgets/page_view.hpp"
@@ -34,6 +33,12 @@ RecordPage::RecordPage(Bench& bench, const RecordForm& form, QWidget* parent) : 
   column->addWidget(name_);
   for (const BlankGroup& group : form.groups)
     make_group(*column, group);
+  std::vector<Blank> blanks;
+  for (const BlankGroup& group : form.groups)
+    blanks.insert(blanks.end(), group.blanks.begin(), group.blanks.end());
+  names_ = names_for(blanks);
+  for (BlankEdit* edit : blanks_)
+    edit->know_names(names_);
   reason_ = new QWidget(all);
   auto* reason = new QVBoxLayout(reason_);
   reason->setContentsMargins(0, 0, 0, 0);
@@ -188,8 +193,7 @@ void RecordPage::show_outcome(const Result<RecordKey>& outcome) {
       edit->refuse(problem);
       return say(tr("Nothing was written: see %1.").arg(edit->label()), true);
     }
-    return say(tr("Nothing was written: %1").arg(worded(problem.message) + QStringLiteral("; ") + worded(problem.hint)),
-               true);
+    return say(tr("Nothing was written: %1").arg(refusal_words(problem, names_)), true);
   }
   key_ = *outcome;
   before_ = filled();

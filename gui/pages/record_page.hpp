@@ -65,6 +65,7 @@ class RecordPage : public Page {
   Words before_; // as the blanks said it when they were filled from the record
   std::optional<std::size_t> events_seen_;
   std::vector<BlankEdit*> blanks_;
+  BlankNames names_;
   std::vector<FlowLayout*> flows_;
   std::vector<QWidget*> only_new_;
   QLabel* name_ = nullptr;

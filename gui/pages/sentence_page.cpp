@@ -11,10 +11,9 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
-#include "core/report/text_writer.hpp"
 #include "core/text/plain_text.hpp"
 #include "gui/look/utf8.hpp"
-#include "gui/text/wording.hpp"
+#include "gui/text/page_text.hpp"
 #include "gui/widgets/blank_edit.hpp"
 #include "gui/widgets/flow_layout.hpp"
 #include "gui/widgets/page_view.hpp"
@@ -34,13 +33,9 @@ SentencePage::SentencePage(Bench& bench, const Sentence& sentence, QWidget* pare
   auto* column = new QVBoxLayout(all);
   column->addWidget(make_top());
   column->addWidget(make_sentence());
-  more_button_ = new QPushButton(all);
-  connect(more_button_, &QPushButton::clicked, this, [this] { show_more(more_->isHidden()); });
-  column->addWidget(more_button_, 0, Qt::AlignLeft);
+  column->addWidget(make_middle());
   more_ = make_more();
   column->addWidget(more_);
-  more_button_->setVisible(
-      !std::ranges::all_of(sentence.blanks, [&](const Blank& one) { return sentence.stands_in_text(one); }));
   instead_ = new QLabel(all);
   instead_->setWordWrap(true);
   instead_->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -51,6 +46,9 @@ SentencePage::SentencePage(Bench& bench, const Sentence& sentence, QWidget* pare
   plot_ = new PlotPane(bench.look(), all);
   column->addWidget(plot_);
   column->addStretch(1);
+  names_ = names_for(sentence.blanks);
+  for (BlankEdit* edit : blanks_)
+    edit->know_names(names_);
   scroll->setWidget(all);
   show_more(false);
   put_on_look();
@@ -66,19 +64,35 @@ QWidget* SentencePage::make_top() {
   auto* name = new QLabel(title(), top);
   set_kind(*name, "heading");
   row->addWidget(name);
-  const auto button = [&](const QString& text, bool needs_answer, auto&& does) {
+  const auto button = [&](const QString& text, auto&& does) {
     auto* made = new QPushButton(text, top);
     connect(made, &QPushButton::clicked, this, does);
     row->addWidget(made);
-    if (needs_answer) need_answer_.push_back(made);
   };
-  button(tr("Fill in an e&xample"), false, [this] { fill_in_example(); });
-  button(tr("&Empty all"), false, [this] { fill_in({}); });
-  button(tr("&Copy the answer"), true,
-         [this] { QGuiApplication::clipboard()->setText(from_utf8(report::write_text(view_->content().document))); });
-  button(tr("Copy as co&mmand line"), true,
-         [this] { QGuiApplication::clipboard()->setText(from_utf8(as_command_line())); });
+  button(tr("Fill in an e&xample"), [this] { fill_in_example(); });
+  button(tr("&Empty all"), [this] { fill_in({}); });
   return top;
+}
+
+// Between question and answer: what else may be asked, and the answer to take along.
+QWidget* SentencePage::make_middle() {
+  auto* middle = new QWidget(this);
+  auto* row = new FlowLayout(middle, bench().look().gap());
+  flows_.push_back(row);
+  more_button_ = new QPushButton(middle);
+  connect(more_button_, &QPushButton::clicked, this, [this] { show_more(more_->isHidden()); });
+  row->addWidget(more_button_);
+  more_button_->setVisible(
+      !std::ranges::all_of(sentence_.blanks, [&](const Blank& one) { return sentence_.stands_in_text(one); }));
+  const auto to_copy = [&](const QString& text, auto&& what) {
+    auto* made = new QPushButton(text, middle);
+    connect(made, &QPushButton::clicked, this, [what] { QGuiApplication::clipboard()->setText(what()); });
+    row->addWidget(made);
+    need_answer_.push_back(made);
+  };
+  to_copy(tr("&Copy the answer"), [this] { return plain_text(view_->content()); });
+  to_copy(tr("Copy as co&mmand line"), [this] { return from_utf8(as_command_line()); });
+  return middle;
 }
 
 BlankEdit* SentencePage::make_blank(const Blank& blank, QWidget* parent) {
@@ -96,8 +110,8 @@ QWidget* SentencePage::make_sentence() {
   QString text = QCoreApplication::translate("Sentences", sentence_.text);
   QLabel* before = nullptr;
   const auto put_words = [&](QString words) {
-    // A blank parts as well as a comma does.
-    while (words.startsWith(QLatin1Char(',')) || words.startsWith(QLatin1Char(' ')))
+    // A blank parts as well as a comma or a stop does.
+    while (!words.isEmpty() && QStringLiteral(" ,.:;").contains(words.front()))
       words.remove(0, 1);
     for (const QString& word : words.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
       before = new QLabel(word, box);
@@ -262,11 +276,10 @@ void SentencePage::ask() {
     }
     if (problem.code == "missing")
       if (const QString text = still_missing(problem); !text.isEmpty()) return show_instead(text, false);
-    QString text = worded(problem.message);
-    if (!problem.hint.empty()) text += QStringLiteral("; ") + worded(problem.hint);
-    return show_instead(text, true);
+    return show_instead(refusal_words(problem, names_), true);
   }
   instead_->hide();
+  reply->page.blank_names = names_;
   view_->show_page(std::move(reply->page));
   curve_ = std::move(reply->curve);
   if (curve_) plot_->show_curve(*curve_);

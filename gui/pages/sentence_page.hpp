@@ -49,6 +49,7 @@ class SentencePage : public Page {
  private:
   QWidget* make_top();
   QWidget* make_sentence();
+  QWidget* make_middle();
   QWidget* make_more();
   void ask();
   [[nodiscard]] BlankEdit* blank_of(const Problem& problem) const;
@@ -59,6 +60,7 @@ class SentencePage : public Page {
 
   const Sentence& sentence_;
   std::vector<BlankEdit*> blanks_;
+  BlankNames names_;
   std::vector<FlowLayout*> flows_;
   QPushButton* more_button_ = nullptr;
   QWidget* more_ = nullptr;

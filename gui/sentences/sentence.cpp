@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <iterator>
 
+#include <QCoreApplication>
 #include <fmt/format.h>
 
 #include "gui/sentences/all_sentences.hpp"
@@ -105,6 +106,14 @@ std::string command_line(const Sentence& sentence, const Words& words) {
   for (const std::string& word : arguments(sentence, words))
     out += " " + for_shell(word);
   return out;
+}
+
+BlankNames names_for(const std::vector<Blank>& blanks) {
+  BlankNames names;
+  for (const auto* some : {&blanks, &sentence_named("clamp")->blanks})
+    for (const Blank& blank : *some)
+      names.push_back({blank.option, QCoreApplication::translate("Sentences", blank.label)});
+  return names;
 }
 
 std::vector<const char*> still_to_fill_in(const Sentence& sentence, const Words& words) {

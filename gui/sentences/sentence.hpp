@@ -65,6 +65,10 @@ struct Sentence {
   [[nodiscard]] bool stands_in_text(const Blank& blank) const;
 };
 
+// What its blanks are called in the language spoken, and behind them what the calculator of the clamp load calls its
+// own: answers send there.
+[[nodiscard]] BlankNames names_for(const std::vector<Blank>& blanks);
+
 // All of them, in the order of the list.
 [[nodiscard]] const std::vector<Sentence>& sentences();
 // Nothing for an unknown id.

@@ -11,12 +11,12 @@ std::vector<Blank> stack_blanks() {
   const BlankKind& length = quantity_blank(Kind::length);
   const BlankKind& stress = quantity_blank(Kind::stress);
   return {
-      {"--grip", &length, QT_TRANSLATE_NOOP("Sentences", "what is clamped, from face to face"), "25 mm", true},
+      {"--grip", &length, QT_TRANSLATE_NOOP("Sentences", "what is clamped, from face to face"), "60 mm", true},
       {"--part-material", &elastic_blank(), QT_TRANSLATE_NOOP("Sentences", "what the parts are made of"), "steel", true,
        false, "--part-modulus"},
       {"--part-modulus", &stress, QT_TRANSLATE_NOOP("Sentences", "or their modulus of elasticity"), "70 GPa", false,
        true},
-      {"--bolt-length", &length, QT_TRANSLATE_NOOP("Sentences", "length of the bolt, under the head"), "45 mm"},
+      {"--bolt-length", &length, QT_TRANSLATE_NOOP("Sentences", "length of the bolt, under the head"), "80 mm"},
       {"--shank-length", &length, QT_TRANSLATE_NOOP("Sentences", "shank in the grip"), "10 mm"},
       {"--thread-length", &length, QT_TRANSLATE_NOOP("Sentences", "free thread in the grip"), "15 mm"},
       {"--bolt-modulus", &stress, QT_TRANSLATE_NOOP("Sentences", "modulus of elasticity of the bolt"), "205 GPa"},

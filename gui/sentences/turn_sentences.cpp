@@ -32,10 +32,15 @@ Result<Reply> answer_angle_sentence(const Words& words, const Place& place) {
   if (!told) return beside(told.error(), "THREAD");
   const joint::AngleAnswer& answer = told->answer;
   Reply reply;
-  reply.page.figures.push_back(clamp_figure(answer.preload, place));
-  reply.page.figures.push_back(
-      {shown(answer.added.likely, place),
-       tr("of it likely by the angle; %1 to %2").arg(shown(answer.added.low, place), shown(answer.added.high, place))});
+  // What the elastic line gives beyond yield is no load that the bolt carries.
+  if (answer.beyond_elastic) {
+    reply.page.figures.push_back({tr("not known"), tr("clamp load: the turn may bring the bolt past yield")});
+  } else {
+    reply.page.figures.push_back(clamp_figure(answer.preload, place));
+    reply.page.figures.push_back(
+        {shown(answer.added.likely, place), tr("of it likely by the angle; %1 to %2")
+                                                .arg(shown(answer.added.low, place), shown(answer.added.high, place))});
+  }
   add_flags(reply.page, answer.findings, place);
   reply.page.document = specdb::angle_document(*told, place.units);
   return reply;
@@ -65,9 +70,13 @@ Result<Reply> answer_slot_sentence(const Words& words, const Place& place) {
   reply.page.figures.push_back(
       {meets_words(answer.meets),
        tr("meets a slot between the two torques: %1 in 100").arg(static_cast<int>(answer.chance * 100.0 + 0.5))});
-  reply.page.figures.push_back(
-      {shown(answer.gain.likely, place),
-       tr("more clamp load, likely, from one slot to the next (%1)").arg(degrees(answer.angle))});
+  if (answer.next_is_too_much())
+    reply.page.figures.push_back(
+        {degrees(answer.angle), tr("from one slot to the next: with one just missed no such bolt bears the next")});
+  else
+    reply.page.figures.push_back(
+        {shown(answer.gain.likely, place),
+         tr("more clamp load, likely, from one slot to the next (%1)").arg(degrees(answer.angle))});
   add_flags(reply.page, answer.findings, place);
   reply.page.document = specdb::slot_document(*told, place.units);
   return reply;
@@ -103,7 +112,7 @@ std::vector<Sentence> turn_sentences() {
        .blanks =
            with_stack({{"--snug", &torque, QT_TRANSLATE_NOOP("Sentences", "torque before the angle"), "20 N.m", true},
                        {"--angle", &quantity_blank(Kind::angle), QT_TRANSLATE_NOOP("Sentences", "the turn after it"),
-                        "60 deg", true}}),
+                        "20 deg", true}}),
        .answer = &answer_angle_sentence},
       {.id = "slot",
        .command = "slot",

@@ -10,6 +10,7 @@
 
 #include "core/report/document.hpp"
 #include "gui/drawings/drawing.hpp"
+#include "gui/text/blank_names.hpp"
 
 namespace clampwright::desk {
 
@@ -36,6 +37,7 @@ struct PageContent {
   std::vector<Placed> drawings;
   report::Document document;
   std::vector<std::string> rows_shown_above = {}; // labels of rows that figures and drawings say already
+  BlankNames blank_names = {};                    // by which its text calls what may still be said
 };
 
 } // namespace clampwright::desk

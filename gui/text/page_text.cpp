@@ -10,6 +10,7 @@
 #include <QTextTable>
 
 #include "core/quantity/write.hpp"
+#include "core/report/text_writer.hpp"
 #include "core/report/wording.hpp"
 #include "gui/look/utf8.hpp"
 #include "gui/text/drawn_object.hpp"
@@ -32,6 +33,11 @@ QString severity_sign(finding::Severity severity) {
     return QStringLiteral("•");
   }
   return {};
+}
+
+// In the language spoken, what may still be said called as the page's blanks are.
+QString said_on(const PageContent& content, std::string_view english) {
+  return by_blanks(worded(english), content.blank_names);
 }
 
 // How a value came about: in words, as "of the thread", or a formula, which is the same in every language.
@@ -67,14 +73,14 @@ class PageWriter {
       put(content_.where, small());
       block(0, true);
     }
-    put(worded(document.title), format(look_.heading(), true));
+    put(say(document.title), format(look_.heading(), true));
     // On the screen it stands above every page.
     if (!document.banner.empty() && on_paper()) {
       block(look_.gap() / 2, true);
       QTextCharFormat banner = format(look_.text(), true);
       banner.setForeground(look_.colours().banner.ink);
       banner.setBackground(look_.colours().banner.ground);
-      put(QStringLiteral(" %1 ").arg(worded(document.banner)), banner);
+      put(QStringLiteral(" %1 ").arg(say(document.banner)), banner);
     }
     figures();
     flags();
@@ -87,10 +93,11 @@ class PageWriter {
     sources();
     if (document.has_foot) {
       block(look_.gap() * 2);
-      put(worded(report::foot_line()), format(look_.text(), true));
+      put(say(report::foot_line()), format(look_.text(), true));
     }
   }
 
+  [[nodiscard]] QString say(std::string_view english) const { return said_on(content_, english); }
   [[nodiscard]] bool on_paper() const { return look_.theme == Theme::paper; }
 
   [[nodiscard]] QTextCharFormat format(int pixels, bool bold = false) const {
@@ -194,7 +201,7 @@ class PageWriter {
   void section(const report::Section& section, int number) {
     if (!section.heading.empty()) {
       block(look_.gap() * 2, true);
-      put(worded(section.heading), format(look_.text(), true));
+      put(say(section.heading), format(look_.text(), true));
     }
     std::vector<const Placed*> waiting;
     for (const Placed& placed : content_.drawings)
@@ -237,8 +244,8 @@ class PageWriter {
       const report::Row& row = rows[static_cast<std::size_t>(i)];
       QTextCharFormat label = format(look_.text());
       label.setForeground(look_.colours().quiet.ink);
-      cells->cellAt(i, 0).firstCursorPosition().insertText(worded(row.label), label);
-      cells->cellAt(i, 1).firstCursorPosition().insertText(worded(row.value), format(look_.text()));
+      cells->cellAt(i, 0).firstCursorPosition().insertText(say(row.label), label);
+      cells->cellAt(i, 1).firstCursorPosition().insertText(say(row.value), format(look_.text()));
     }
     behind_table();
   }
@@ -247,14 +254,17 @@ class PageWriter {
   void points(const std::vector<report::Row>& rows) {
     for (const report::Row& row : rows) {
       block(look_.gap() / 2);
-      put(QStringLiteral("• ") + worded(row.value), format(look_.text()));
+      // Some come with a dash of their own.
+      QString point = say(row.value);
+      if (point.startsWith(QStringLiteral("– "))) point.remove(0, 2);
+      put(QStringLiteral("• ") + point, format(look_.text()));
     }
   }
 
   void whole_table(const report::Table& given) {
     if (!given.over.empty()) {
       block(look_.gap(), true);
-      put(worded(given.over), small());
+      put(say(given.over), small());
     }
     const auto columns = static_cast<int>(given.columns.size());
     const bool grouped =
@@ -267,15 +277,15 @@ class PageWriter {
     if (grouped) group_heads(given, *cells);
     for (int c = 0; c < columns; ++c) {
       const report::Column& column = given.columns[static_cast<std::size_t>(c)];
-      cell(*cells, heads - 1, c, worded(column.heading), format(look_.small(), true), column.is_number);
+      cell(*cells, heads - 1, c, say(column.heading), format(look_.small(), true), column.is_number);
       for (std::size_t r = 0; r < given.rows.size(); ++r)
-        cell(*cells, heads + static_cast<int>(r), c, worded(given.rows[r][static_cast<std::size_t>(c)]),
+        cell(*cells, heads + static_cast<int>(r), c, say(given.rows[r][static_cast<std::size_t>(c)]),
              format(look_.text(), column.is_main), column.is_number);
     }
     behind_table();
     if (given.under.empty()) return;
     block(look_.gap() / 2);
-    put(worded(given.under), small());
+    put(say(given.under), small());
   }
 
   void group_heads(const report::Table& given, QTextTable& cells) {
@@ -285,7 +295,7 @@ class PageWriter {
       while (end < given.columns.size() && !group.empty() && given.columns[end].group == group)
         ++end;
       if (end > c + 1) cells.mergeCells(0, static_cast<int>(c), 1, static_cast<int>(end - c));
-      cell(cells, 0, static_cast<int>(c), worded(group), format(look_.small(), true), false);
+      cell(cells, 0, static_cast<int>(c), say(group), format(look_.small(), true), false);
       c = end;
     }
   }
@@ -307,9 +317,9 @@ class PageWriter {
     for (const report::Remark& remark : content_.document.remarks) {
       block(look_.gap());
       const bool stop = remark.severity == finding::Severity::stop;
-      put(QStringLiteral("%1 %2  ").arg(severity_sign(remark.severity), worded(report::severity_word(remark.severity))),
+      put(QStringLiteral("%1 %2  ").arg(severity_sign(remark.severity), say(report::severity_word(remark.severity))),
           format(look_.text(), true));
-      put(worded(remark.text), format(look_.text(), stop));
+      put(say(remark.text), format(look_.text(), stop));
       put(QStringLiteral(" [%1]").arg(from_utf8(remark.code)), small());
     }
   }
@@ -336,7 +346,7 @@ class PageWriter {
     if (working.empty()) return;
     const QString what = content_.document.working_for.empty()
                              ? tr("The working")
-                             : tr("The working for %1").arg(worded(content_.document.working_for));
+                             : tr("The working for %1").arg(say(content_.document.working_for));
     if (!unfolded(k_working_link, state_.working, what, tr("Show the working (%1 steps)").arg(working.size()))) return;
     for (const Step& step : working) {
       block(look_.gap() / 2);
@@ -345,7 +355,7 @@ class PageWriter {
                             (unit.isEmpty() || unit == QStringLiteral("°") ? unit : QStringLiteral(" ") + unit);
       put(QStringLiteral("%1 = %2 = ").arg(from_utf8(step.symbol), formula_words(step.formula)), format(look_.text()));
       put(value, format(look_.text(), true));
-      put(QStringLiteral("   (%1; %2)").arg(worded(step.meaning), worded(step.source)), small());
+      put(QStringLiteral("   (%1; %2)").arg(say(step.meaning), say(step.source)), small());
     }
   }
 
@@ -374,6 +384,14 @@ std::unique_ptr<QTextDocument> page_text(const PageContent& content, const Look&
   auto text = std::make_unique<QTextDocument>();
   PageWriter(*text, content, look, state).write();
   return text;
+}
+
+QString plain_text(const PageContent& content) {
+  report::Document document = content.document;
+  for (Step& step : document.working)
+    step.formula = to_utf8(formula_words(step.formula));
+  return from_utf8(
+      report::write_text_in(document, [&](std::string_view english) { return to_utf8(said_on(content, english)); }));
 }
 
 } // namespace clampwright::desk

@@ -32,4 +32,7 @@ inline constexpr int k_keeps_next = QTextFormat::UserProperty + 2;
 [[nodiscard]] std::unique_ptr<QTextDocument> page_text(const PageContent& content, const Look& look,
                                                        const PageState& state);
 
+// The document of the page as plain lines in the language spoken, with all its working and sources: to copy.
+[[nodiscard]] QString plain_text(const PageContent& content);
+
 } // namespace clampwright::desk

@@ -200,11 +200,7 @@ bool BlankEdit::read(const Place& place) {
   return true;
 }
 
-void BlankEdit::refuse(const Problem& problem) {
-  QString text = worded(problem.message);
-  if (!problem.hint.empty()) text += QStringLiteral("; ") + worded(problem.hint);
-  show_below(text, true);
-}
+void BlankEdit::refuse(const Problem& problem) { show_below(refusal_words(problem, names_, blank_.option), true); }
 
 QString BlankEdit::said_below() const { return below_->text(); }
 

@@ -44,6 +44,9 @@ class BlankEdit : public QWidget {
   // What takes the focus.
   [[nodiscard]] QWidget* field() const;
 
+  // What the blanks of the page are called, for refusals that name them.
+  void know_names(const BlankNames& names) { names_ = names; }
+
  signals:
   void changed();
 
@@ -60,6 +63,7 @@ class BlankEdit : public QWidget {
 
   Blank blank_;
   QString label_;
+  BlankNames names_;
   bool refused_ = false;
   QLineEdit* line_ = nullptr;
   QComboBox* choice_ = nullptr; // with line_ inside it

@@ -184,6 +184,8 @@ const std::vector<SentenceCase>& sentence_cases() {
        false,
        false,
        {{0, "/result/preload_N/likely", "kN"}, {1, "/result/added_N/likely", "kN"}}},
+      // Past yield there is no clamp load to show.
+      {"AngleBeyondYield", "angle", {{"--angle", "60 deg"}}, false, false, {{0, "/result/verdict", ""}}},
       {"AngleSocket",
        "angle",
        {{"THREAD", "M8"},
@@ -198,7 +200,7 @@ const std::vector<SentenceCase>& sentence_cases() {
         {"--into-part", "yes"}},
        true,
        true},
-      {"SlotExample", "slot", {}, false, false, {{1, "/result/preload_gain_band_N/likely", "kN"}}},
+      {"SlotExample", "slot", {}, false, false, {{0, "/result/slot_within", "", "by chance"}}},
       {"SlotOneTorque",
        "slot",
        {{"THREAD", "5/16-24 UNF"},

@@ -85,7 +85,7 @@ QLineEdit, QComboBox { border: 2px solid @rule; border-radius: 4px; padding: 0 @
 QComboBox { padding-right: @targetpx; }
 QComboBox::drop-down { border: 0; width: @targetpx; }
 QComboBox::down-arrow { image: none; }
-QTableView::item { padding: 0 @halfpx; }
+QTableView::item { padding: 0 @halfpx; border: 0; background: transparent; }
 QTableView::item:selected { padding: 0 @halfpx; background: @chosen-ground; color: @chosen; }
 QLineEdit[refused="true"], QComboBox[refused="true"] { border: 2px dashed @refusal; }
 QComboBox QAbstractItemView { background: @field-ground; color: @field; selection-background-color: @chosen-ground;

@@ -203,7 +203,11 @@ void SentencePage::fill_in_example() {
   fill_in(words);
 }
 
-std::string SentencePage::as_command_line() const { return command_line(sentence_, words()); }
+std::string SentencePage::as_command_line() const {
+  const Words said = words();
+  return command_line(sentence_, said,
+                      same_circumstances(sentence_, said, bench().place().units, bench().workshop_path()));
+}
 
 BlankEdit* SentencePage::blank(std::string_view option) const {
   const auto found = std::ranges::find_if(blanks_, [&](const BlankEdit* edit) { return edit->option() == option; });

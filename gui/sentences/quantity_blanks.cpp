@@ -143,7 +143,7 @@ class WordsBlank : public BlankKind {
   [[nodiscard]] Result<QString> understood(const std::string& text, const Place&) const override {
     return from_utf8(text::printable(text));
   }
-  [[nodiscard]] int width() const override { return 16; }
+  [[nodiscard]] int width() const override { return 24; }
 };
 
 } // namespace

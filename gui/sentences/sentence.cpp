@@ -101,9 +101,28 @@ std::vector<std::string> arguments(const Sentence& sentence, const Words& words)
   return out;
 }
 
-std::string command_line(const Sentence& sentence, const Words& words) {
+std::vector<std::string> same_circumstances(const Sentence& sentence, const Words& words,
+                                            const quantity::DisplayUnits& units,
+                                            const std::filesystem::path& workshop) {
+  std::vector<std::string> out;
+  auto system = quantity::DisplayUnits();
+  if (units.force != system.force) {
+    system = quantity::DisplayUnits::imperial();
+    out = {"--units", "imperial"};
+  }
+  if (units.torque != system.torque) out.insert(out.end(), {"--unit", std::string(units.torque->name)});
+  const bool on_record = std::ranges::any_of(sentence.blanks, [&](const Blank& blank) {
+    return (blank.kind == &joint_blank() || blank.kind == &wrench_blank()) && words.contains(blank.option);
+  });
+  if (on_record && !workshop.empty()) out.insert(out.end(), {"--workshop", workshop.string()});
+  return out;
+}
+
+std::string command_line(const Sentence& sentence, const Words& words, const std::vector<std::string>& more) {
   std::string out = "clampwright";
   for (const std::string& word : arguments(sentence, words))
+    out += " " + for_shell(word);
+  for (const std::string& word : more)
     out += " " + for_shell(word);
   return out;
 }

@@ -6,6 +6,7 @@
 #pragma once
 
 #include <array>
+#include <filesystem>
 #include <map>
 #include <optional>
 #include <string>
@@ -74,10 +75,17 @@ struct Sentence {
 // Nothing for an unknown id.
 [[nodiscard]] const Sentence* sentence_named(std::string_view id);
 
-// What a shell can run for the same answer: clampwright clamp M10 --class 8.8 …
-[[nodiscard]] std::string command_line(const Sentence& sentence, const Words& words);
+// What a shell can run for the same answer: clampwright clamp M10 --class 8.8 … `more` are arguments behind it.
+[[nodiscard]] std::string command_line(const Sentence& sentence, const Words& words,
+                                       const std::vector<std::string>& more = {});
 // The same as arguments, without the program's name.
 [[nodiscard]] std::vector<std::string> arguments(const Sentence& sentence, const Words& words);
+
+// The arguments by which the command line answers in the same units and, where a joint or wrench is named, from the
+// same file.
+[[nodiscard]] std::vector<std::string> same_circumstances(const Sentence& sentence, const Words& words,
+                                                          const quantity::DisplayUnits& units,
+                                                          const std::filesystem::path& workshop);
 
 // What must still be filled in, as labels; empty: it can be answered.
 [[nodiscard]] std::vector<const char*> still_to_fill_in(const Sentence& sentence, const Words& words);

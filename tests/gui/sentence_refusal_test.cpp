@@ -253,6 +253,29 @@ TEST(CommandLine, SurvivesTheShell) {
                                       "--lock", "second-nut"}));
 }
 
+// Run by another program it gives the answer of the page, in its units and from its file.
+TEST_F(Blanks, AreTheSameQuestionOnTheCommandLine) {
+  open_demo();
+  bench->use_imperial(true);
+  bench->use_torque_unit(&quantity::unit_named("lbf.in"));
+  SentencePage page(*bench, *sentence_named("hold"));
+  page.fill_in({{"--joint", "pump/clutch-hub"}});
+  ASSERT_TRUE(page.answer().has_page());
+  std::vector<std::string> words = by_shell(page.as_command_line());
+  EXPECT_EQ(words, (std::vector<std::string>{"hold", "--joint", "pump/clutch-hub", "--units", "imperial", "--unit",
+                                             "lbf.in", "--workshop", file("demo.clampwright").string()}));
+  words.resize(words.size() - 2); // run_program() says the file itself
+  words.emplace_back("--explain");
+  const Finished finished = run_program(words, file("demo.clampwright"));
+  EXPECT_EQ(finished.out, report::write_text(page.answer().content().document)) << finished.err;
+  // Nothing of the workshop, nothing unusual: nothing more to say.
+  bench->use_imperial(false);
+  bench->use_torque_unit(nullptr);
+  page.fill_in({{"--torque", "30 N.m"}, {"--by", "hand"}});
+  EXPECT_EQ(page.as_command_line().find("--unit"), std::string::npos) << page.as_command_line();
+  EXPECT_EQ(page.as_command_line().find("--workshop"), std::string::npos);
+}
+
 } // namespace
 
 } // namespace clampwright::desk

@@ -40,8 +40,8 @@ std::vector<int> places_in(const QString& text) {
 
 // A word of a language, not a unit, a sign, a designation or an option's name: three small letters in a row.
 bool has_words(const QString& text) {
-  static const QRegularExpression word(
-      QStringLiteral("(?<![\\w.·-])(?!(?:lbf|kgf|ozf|psi|ksi|mkg)\\b)[A-Za-z]?[a-z]{3,}(?![\\w·-])"));
+  static const QRegularExpression word(QStringLiteral(
+      "(?<![\\w.·-])(?!(?:lbf|kgf|ozf|psi|ksi|bar|rpm|mkg|mkp|deg|rad)\\b)[A-Za-z]?[a-z]{3,}(?![\\w·-])"));
   return word.match(text).hasMatch();
 }
 

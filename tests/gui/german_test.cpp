@@ -240,9 +240,31 @@ TEST_F(WhatIsLeft, OfTheAnswersToMoreThanTheExampleIsNothing) {
   for (const Sentence& sentence : sentences())
     for (const Blank& blank : sentence.blanks) {
       Words words = testing_support::example_of(sentence);
-      words[blank.option] = blank.kind->shape() == Shape::tick ? "yes" : blank.example;
-      ask(sentence, words, place);
+      for (const std::string& text : {blank.example, std::string("zz9"), std::string("0")}) {
+        words[blank.option] = blank.kind->shape() == Shape::tick ? "yes" : text;
+        ask(sentence, words, place);
+      }
     }
+  EXPECT_TRUE(left().isEmpty()) << list_of(left());
+}
+
+// The example with each thing that a blank offers: classes, surfaces, metals, heads, locks.
+TEST_F(WhatIsLeft, OfTheAnswersToWhatABlankOffersIsNothing) {
+  constexpr std::size_t k_most = 80; // of the threads there are some hundreds, and they say the same
+  const Place place = bench->place();
+  int asked = 0;
+  for (const Sentence& sentence : sentences())
+    for (const Blank& blank : sentence.blanks) {
+      const auto offers = blank.kind->offers(place);
+      if (offers.size() > k_most) continue;
+      Words words = testing_support::example_of(sentence);
+      for (const Offer& offer : offers) {
+        words[blank.option] = offer.word;
+        ask(sentence, words, place);
+        ++asked;
+      }
+    }
+  EXPECT_GT(asked, 500);
   EXPECT_TRUE(left().isEmpty()) << list_of(left());
 }
 

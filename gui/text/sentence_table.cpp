@@ -330,6 +330,14 @@ qsizetype SentenceTable::label_end(const QString& text) const {
   return -1;
 }
 
+bool SentenceTable::is_named_line(const QString& text) const {
+  qsizetype at = -1;
+  for (int words = 0; words < 3 && (at = text.indexOf(QLatin1Char(' '), at + 1)) > 0; ++words)
+    if (!text[at - 1].isLetterOrNumber() || exact_.contains(text.mid(at + 1)))
+      return text[at - 1].isLetterOrNumber() && text.indexOf(k_joints[1], at) > 0;
+  return false;
+}
+
 std::optional<SentenceTable::Reading> SentenceTable::beside_bracket(const QString& text, int depth) const {
   const QString stop = text.endsWith(QLatin1Char('.')) ? QStringLiteral(".") : QString();
   const QString bare = text.chopped(stop.size());
@@ -393,7 +401,7 @@ SentenceTable::Reading SentenceTable::filled(const Pattern& pattern, const Filli
 qsizetype SentenceTable::end_of_line_at(const QStringList& pieces, qsizetype from, const QString& joint) const {
   for (qsizetype end = pieces.size(); end > from + 1; --end) {
     QString whole = pieces.mid(from, end - from).join(joint);
-    if (is_line(whole) || (joint == k_joints[1] && label_end(whole) > 0)) return end;
+    if (is_line(whole) || (joint == k_joints[1] && (label_end(whole) > 0 || is_named_line(whole)))) return end;
     if (whole.endsWith(QLatin1Char('.'))) whole.chop(1);
     if (exact_.contains(whole)) return end;
   }

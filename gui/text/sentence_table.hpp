@@ -66,6 +66,8 @@ class SentenceTable {
   [[nodiscard]] bool is_line(const QString& text) const;
   // Where the colon stands behind which a line begins that would be cut before the colon is; nowhere: -1.
   [[nodiscard]] qsizetype label_end(const QString& text) const;
+  // The name of a column and a line with semicolons: "rule clean it; then dry it".
+  [[nodiscard]] bool is_named_line(const QString& text) const;
   [[nodiscard]] std::optional<Reading> beside_bracket(const QString& text, int depth) const;
   // Behind the letter of a footnote, "(a) …", a dash, or the label of such a line, "no: …".
   [[nodiscard]] std::optional<Reading> behind_label(const QString& text, int depth) const;

@@ -268,6 +268,13 @@ TEST_F(WhatIsLeft, OfTheAnswersToWhatABlankOffersIsNothing) {
   EXPECT_TRUE(left().isEmpty()) << list_of(left());
 }
 
+// Every row of every table, not those about one size alone.
+TEST_F(WhatIsLeft, OfTheReferenceTablesIsNothing) {
+  for (const specdb::TableSummary& table : specdb::reference_tables(bench->catalogue()))
+    if (table.name != "sources") open({Target::To::table, table.name});
+  EXPECT_TRUE(left().isEmpty()) << list_of(left());
+}
+
 QStringList numbers_in(const QString& text) {
   static const QRegularExpression digits(QStringLiteral("\\d+(?:\\.\\d+)?"));
   QStringList numbers;

@@ -5,12 +5,11 @@
 
 #include <QCoreApplication>
 
-#include "core/report/sequence_drawing.hpp"
 #include "gui/drawings/band_picture.hpp"
-#include "gui/drawings/bolt_order.hpp"
 #include "gui/drawings/crank_picture.hpp"
 #include "gui/drawings/turn_arrows.hpp"
 #include "gui/look/utf8.hpp"
+#include "gui/sentences/reply_parts.hpp"
 #include "gui/text/wording.hpp"
 #include "specdb/question/case_fields.hpp"
 #include "specdb/question/joint_question.hpp"
@@ -117,7 +116,7 @@ std::vector<QString> flags_of(const specdb::JointAnswer& answer) {
 
 // The order of the bolts where it is computed. On other surfaces the rounds are shares: those of the page are for its
 // own torque.
-std::optional<Drawing> order_picture(const specdb::JointAnswer& answer, const Place& place) {
+std::optional<Drawing> computed_order(const specdb::JointAnswer& answer, const Place& place) {
   if (!answer.order) return std::nullopt;
   const bool on_others = answer.as_fitted && answer.as_fitted->differs;
   specdb::SequenceQuestion question;
@@ -129,9 +128,7 @@ std::optional<Drawing> order_picture(const specdb::JointAnswer& answer, const Pl
   }
   const auto reply = specdb::answer_sequence(question, on_others ? nullptr : &answer);
   if (!reply) return std::nullopt;
-  report::SequenceDrawing drawing = report::sequence_drawing(reply->sequence, "", answer.joint.seen_from);
-  drawing.description = to_utf8(worded(drawing.description));
-  return bolt_order(drawing);
+  return order_picture(reply->sequence, answer.joint.seen_from);
 }
 
 void add_band(std::vector<Placed>& drawings, const std::optional<tightening::ClampAnswer>& clamp, const Place& place,
@@ -148,7 +145,7 @@ std::vector<Placed> drawings_of(const specdb::JointAnswer& answer, const Place& 
   if (answer.stop)
     drawings.push_back({crank_picture(*answer.stop, crank::WrenchTurns{answer.tighten, answer.undo, side}, place.units),
                         1, "Piston stop"});
-  if (auto picture = order_picture(answer, place)) drawings.push_back({std::move(*picture), 1, "Sequence"});
+  if (auto picture = computed_order(answer, place)) drawings.push_back({std::move(*picture), 1, "Sequence"});
   if (answer.beside.empty()) {
     const auto& clamp = answer.as_fitted && answer.as_fitted->clamp ? answer.as_fitted->clamp : answer.figure.clamp;
     add_band(drawings, clamp, place, 1);

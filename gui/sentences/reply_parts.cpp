@@ -3,7 +3,9 @@
 
 #include <QCoreApplication>
 
+#include "core/report/sequence_drawing.hpp"
 #include "core/report/wording.hpp"
+#include "gui/drawings/bolt_order.hpp"
 #include "gui/text/wording.hpp"
 
 namespace clampwright::desk {
@@ -30,6 +32,12 @@ Figure clamp_figure(const std::optional<quantity::Band<quantity::Force>>& load, 
   if (!load) return {tr("not known"), tr("clamp load")};
   return {shown(load->likely, place),
           tr("likely clamp load; %1 to %2").arg(shown(load->low, place), shown(load->high, place))};
+}
+
+Drawing order_picture(const tightening::Sequence& sequence, const std::string& seen_from) {
+  report::SequenceDrawing drawing = report::sequence_drawing(sequence, "", seen_from);
+  drawing.description = to_utf8(worded(drawing.description));
+  return bolt_order(drawing);
 }
 
 Refusal beside(Problem problem, const char* option) {

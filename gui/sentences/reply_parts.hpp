@@ -8,6 +8,7 @@
 #include "core/finding/finding.hpp"
 #include "core/quantity/write.hpp"
 #include "core/tightening/answer.hpp"
+#include "core/tightening/sequence.hpp"
 #include "gui/look/utf8.hpp"
 #include "gui/sentences/sentence.hpp"
 
@@ -27,6 +28,9 @@ void add_flags(PageContent& page, const finding::Findings& findings, const Place
 
 // The likely clamp load with its ends, or that it is not known.
 [[nodiscard]] Figure clamp_figure(const std::optional<quantity::Band<quantity::Force>>& load, const Place& place);
+
+// The order of the bolts as a drawing, its words in the language of the desk; `seen_from` as core says it.
+[[nodiscard]] Drawing order_picture(const tightening::Sequence& sequence, const std::string& seen_from);
 
 // The refusal, beside that blank where it names none.
 [[nodiscard]] Refusal beside(Problem problem, const char* option);

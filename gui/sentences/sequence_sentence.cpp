@@ -3,9 +3,7 @@
 // In which order to tighten.
 #include <QCoreApplication>
 
-#include "core/report/sequence_drawing.hpp"
 #include "core/report/sequence_report.hpp"
-#include "gui/drawings/bolt_order.hpp"
 #include "gui/look/utf8.hpp"
 #include "gui/sentences/all_sentences.hpp"
 #include "gui/sentences/reply_parts.hpp"
@@ -40,7 +38,7 @@ Result<Reply> answer_sequence_sentence(const Words& words, const Place& place) {
   reply.page.flags.push_back(tr("Positions: %1").arg(worded(report::positions_words(sequence.pattern))));
   add_flags(reply.page, told->reply.findings, place);
   reply.page.document = specdb::sequence_document(*told, place.units);
-  reply.page.drawings.push_back({bolt_order(report::sequence_drawing(sequence, "", told->reply.seen_from))});
+  reply.page.drawings.push_back({order_picture(sequence, told->reply.seen_from)});
   return reply;
 }
 

@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 #include <QFontMetricsF>
+#include <QRegularExpression>
 #include <QTextBlock>
 #include <QTextCursor>
 #include <QTextTable>
@@ -40,12 +41,14 @@ QString said_on(const PageContent& content, std::string_view english) {
   return by_blanks(worded(english), content.blank_names);
 }
 
-// How a value came about: in words, as "of the thread", or a formula, which is the same in every language.
+// How a value came about: in words, as "of the thread", or a formula, which is the same in every language but for words
+// that stand in it: "m_i + the longer of A and B".
 QString formula_words(const std::string& formula) {
   const QString text = from_utf8(formula);
   static const QString k_signs = QStringLiteral("·/√()²+");
+  static const QRegularExpression k_words(QStringLiteral("\\b(?:of|the|is|less|stated|where|limits)\\b"));
   const bool is_formula = std::ranges::any_of(text, [](QChar sign) { return k_signs.contains(sign); });
-  return is_formula && !text.startsWith(QStringLiteral("of ")) ? text : worded(formula);
+  return is_formula && !k_words.match(text).hasMatch() ? text : worded(formula);
 }
 
 class PageWriter {

@@ -20,8 +20,10 @@ constexpr int k_close_letters = 7;
 constexpr int k_most_kept = 8000;
 
 // Where a text is taken apart, the strongest first.
-const std::array k_joints{QStringLiteral(". "),  QStringLiteral("; "), QStringLiteral(": "),
-                          QStringLiteral(" – "), QStringLiteral(", "), QStringLiteral(" / ")};
+const std::array k_joints{QStringLiteral(". "), QStringLiteral("; "),  QStringLiteral(": "), QStringLiteral(" – "),
+                          QStringLiteral(", "), QStringLiteral(" / "), QStringLiteral("  ")};
+
+const QString k_colon = QStringLiteral(": ");
 
 const QRegularExpression& place_sign() {
   static const QRegularExpression sign(QStringLiteral("%(=?)([1-9])"));
@@ -38,7 +40,8 @@ std::vector<int> places_in(const QString& text) {
 
 // A word of a language, not a unit, a sign, a designation or an option's name: three small letters in a row.
 bool has_words(const QString& text) {
-  static const QRegularExpression word(QStringLiteral("(?<![\\w.·-])[A-Za-z]?[a-z]{3,}(?![\\w·-])"));
+  static const QRegularExpression word(QStringLiteral(
+      "(?<![\\w.·-])(?!(?:lbf|kgf|ozf|psi|ksi|bar|rpm|mkg|mkp|deg|rad)\\b)[A-Za-z]?[a-z]{3,}(?![\\w·-])"));
   return word.match(text).hasMatch();
 }
 
@@ -158,6 +161,26 @@ std::pair<qsizetype, qsizetype> first_bracket(const QString& text) {
   return {0, 0};
 }
 
+// Where the bracket opens with which the text ends; nowhere: -1.
+qsizetype last_bracket(const QString& text) {
+  static const QString k_open = QStringLiteral("([");
+  static const QString k_close = QStringLiteral(")]");
+  const qsizetype kind = text.isEmpty() ? -1 : k_close.indexOf(text.back());
+  if (kind < 0) return -1;
+  int depth = 0;
+  for (qsizetype i = text.size() - 1; i >= 0; --i) {
+    if (text[i] == k_close[kind]) ++depth;
+    if (text[i] == k_open[kind] && --depth == 0) return i;
+  }
+  return -1;
+}
+
+// "grades are not mixed (AC 43.13-1B, para 2-12)" without its source.
+QString before_bracket(const QString& text) {
+  const qsizetype open = last_bracket(text);
+  return open <= 0 ? QString() : text.left(open).trimmed();
+}
+
 } // namespace
 
 qsizetype SentenceTable::Reading::letters_left() const {
@@ -262,6 +285,8 @@ SentenceTable::Reading SentenceTable::read(const QString& text, int depth) const
 SentenceTable::Reading SentenceTable::read_bare(const QString& text, int depth) const {
   if (const auto found = exact_.find(text); found != exact_.end()) return {*found, {}};
   if (targets_.contains(text)) return {text, {}};
+  if (text.endsWith(QLatin1Char('.')))
+    if (const auto found = exact_.find(text.chopped(1)); found != exact_.end()) return {*found + QLatin1Char('.'), {}};
   const Reading untouched{text, has_words(text) ? QStringList(text) : QStringList()};
   if (depth >= k_deepest) return untouched;
   std::optional<Reading> best;
@@ -269,6 +294,8 @@ SentenceTable::Reading SentenceTable::read_bare(const QString& text, int depth) 
     if (!best || reading.letters_left() < best->letters_left()) best = std::move(reading);
     return best->left.isEmpty();
   };
+  if (auto reading = beside_bracket(text, depth); reading && consider(std::move(*reading))) return *best;
+  if (auto reading = behind_label(text, depth); reading && consider(std::move(*reading))) return *best;
   std::vector<std::pair<const Pattern*, Filling>> over;
   for (const std::size_t i : patterns_for(text)) {
     const Pattern& pattern = patterns_[i];
@@ -291,6 +318,51 @@ SentenceTable::Reading SentenceTable::read_bare(const QString& text, int depth) 
     if ((pattern->is_close || reading.left.isEmpty()) && consider(std::move(reading))) return *best;
   }
   return best ? *best : untouched;
+}
+
+bool SentenceTable::is_line(const QString& text) const {
+  return exact_.contains(text) || exact_.contains(before_bracket(text));
+}
+
+qsizetype SentenceTable::label_end(const QString& text) const {
+  for (qsizetype at = text.indexOf(k_colon); at > 0; at = text.indexOf(k_colon, at + 1))
+    if (const QString line = text.mid(at + k_colon.size()); line.contains(k_joints[1]) && is_line(line)) return at;
+  return -1;
+}
+
+bool SentenceTable::is_named_line(const QString& text) const {
+  qsizetype at = -1;
+  for (int words = 0; words < 3 && (at = text.indexOf(QLatin1Char(' '), at + 1)) > 0; ++words)
+    if (!text[at - 1].isLetterOrNumber() || exact_.contains(text.mid(at + 1)))
+      return text[at - 1].isLetterOrNumber() && text.indexOf(k_joints[1], at) > 0;
+  return false;
+}
+
+std::optional<SentenceTable::Reading> SentenceTable::beside_bracket(const QString& text, int depth) const {
+  const QString stop = text.endsWith(QLatin1Char('.')) ? QStringLiteral(".") : QString();
+  const QString bare = text.chopped(stop.size());
+  const auto found = exact_.find(before_bracket(bare));
+  if (found == exact_.end()) return std::nullopt;
+  const qsizetype open = last_bracket(bare);
+  Reading out = read(bare.mid(open + 1, bare.size() - open - 2), depth + 1);
+  out.text = *found + QLatin1Char(' ') + bare[open] + out.text + bare.back() + stop;
+  return out;
+}
+
+std::optional<SentenceTable::Reading> SentenceTable::behind_label(const QString& text, int depth) const {
+  static const QRegularExpression mark(QStringLiteral("^(?:\\([a-z]\\)|–) "));
+  if (const auto match = mark.match(text); match.hasMatch() && match.capturedEnd() < text.size()) {
+    Reading out = read(text.mid(match.capturedEnd()), depth + 1);
+    out.text.prepend(match.captured());
+    return out;
+  }
+  const qsizetype at = label_end(text);
+  if (at < 0) return std::nullopt;
+  Reading out = read(text.left(at), depth + 1);
+  Reading line = read(text.mid(at + k_colon.size()), depth + 1);
+  out.text += k_colon + line.text;
+  out.left += line.left;
+  return out;
 }
 
 // A sentence begins with a capital letter, whatever stands in its first place.
@@ -329,7 +401,7 @@ SentenceTable::Reading SentenceTable::filled(const Pattern& pattern, const Filli
 qsizetype SentenceTable::end_of_line_at(const QStringList& pieces, qsizetype from, const QString& joint) const {
   for (qsizetype end = pieces.size(); end > from + 1; --end) {
     QString whole = pieces.mid(from, end - from).join(joint);
-    if (exact_.contains(whole)) return end;
+    if (is_line(whole) || (joint == k_joints[1] && (label_end(whole) > 0 || is_named_line(whole)))) return end;
     if (whole.endsWith(QLatin1Char('.'))) whole.chop(1);
     if (exact_.contains(whole)) return end;
   }

@@ -62,7 +62,16 @@ class SentenceTable {
   [[nodiscard]] static Reading begun_like(const QString& text, Reading reading);
   // Whether its places reach over a joint that parts the text more than the pattern does.
   [[nodiscard]] static bool reaches_over(const Pattern& pattern, const Filling& filling);
-  // Behind the longest run of pieces that is a line as it stands.
+  // A line as it stands, with its source in brackets behind it or none.
+  [[nodiscard]] bool is_line(const QString& text) const;
+  // Where the colon stands behind which a line begins that would be cut before the colon is; nowhere: -1.
+  [[nodiscard]] qsizetype label_end(const QString& text) const;
+  // The name of a column and a line with semicolons: "rule clean it; then dry it".
+  [[nodiscard]] bool is_named_line(const QString& text) const;
+  [[nodiscard]] std::optional<Reading> beside_bracket(const QString& text, int depth) const;
+  // Behind the letter of a footnote, "(a) …", a dash, or the label of such a line, "no: …".
+  [[nodiscard]] std::optional<Reading> behind_label(const QString& text, int depth) const;
+  // Behind the longest run of pieces that is a line as it stands, a bracket behind it or none.
   [[nodiscard]] qsizetype end_of_line_at(const QStringList& pieces, qsizetype from, const QString& joint) const;
   [[nodiscard]] std::optional<Reading> by_parts(const QString& text, int depth) const;
 

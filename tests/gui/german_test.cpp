@@ -13,6 +13,7 @@
 #include "gui/look/utf8.hpp"
 #include "gui/pages/page.hpp"
 #include "gui/pages/sentence_page.hpp"
+#include "gui/text/page_text.hpp"
 #include "gui/text/sentence_table.hpp"
 #include "gui/text/wording.hpp"
 #include "gui/widgets/page_view.hpp"
@@ -20,6 +21,7 @@
 #include "specdb/catalogue/tables.hpp"
 #include "specdb/workshop/browse.hpp"
 #include "tests/gui/desk.hpp"
+#include "tests/gui/sentence_cases.hpp"
 
 namespace clampwright::desk {
 
@@ -130,6 +132,49 @@ TEST(German, WritesItsOwnQuotationMarks) {
     EXPECT_FALSE(table.line(english).contains(QLatin1Char('"'))) << to_utf8(english);
 }
 
+QStringList blocks_of(const QTextDocument& document) {
+  QStringList blocks;
+  for (QTextBlock block = document.begin(); block.isValid(); block = block.next())
+    if (!block.text().isEmpty()) blocks << block.text();
+  return blocks;
+}
+
+struct Asked {
+  const Sentence* sentence;
+  Words words;
+};
+
+// The calculators' cases; their examples with one thing more or other each time: its example, what cannot be read, and
+// each thing that the blank offers, classes, surfaces, metals, heads, locks.
+std::vector<Asked> many_questions(const Place& place) {
+  constexpr std::size_t k_most_offers = 80; // of the threads there are some hundreds, and they say the same
+  std::vector<Asked> questions;
+  for (const testing_support::SentenceCase& one : testing_support::sentence_cases())
+    questions.push_back({sentence_named(one.sentence), testing_support::words_of(one)});
+  for (const Sentence& sentence : sentences())
+    for (const Blank& blank : sentence.blanks) {
+      std::vector<std::string> texts{blank.example, "zz9", "0"};
+      const auto offers = blank.kind->offers(place);
+      if (offers.size() <= k_most_offers)
+        for (const Offer& offer : offers)
+          texts.push_back(offer.word);
+      if (blank.kind->shape() == Shape::tick) texts = {"yes"};
+      for (const std::string& text : texts) {
+        Words words = testing_support::example_of(sentence);
+        words[blank.option] = text;
+        questions.push_back({&sentence, std::move(words)});
+      }
+    }
+  return questions;
+}
+
+// All that the page of these words says, or why there is none.
+QStringList texts_of(const Asked& one, const Place& place) {
+  const auto reply = one.sentence->answer(one.words, place);
+  if (!reply) return {worded(reply.error().message), worded(reply.error().hint)};
+  return blocks_of(*page_text(reply->page, Look{}, PageState{true, false}));
+}
+
 class GermanPages : public Desk {
  protected:
   [[nodiscard]] std::vector<Target> every_target() const {
@@ -157,8 +202,7 @@ class GermanPages : public Desk {
   [[nodiscard]] QStringList blocks() {
     QStringList blocks;
     for (const PageView* view : window().page()->findChildren<PageView*>())
-      for (QTextBlock block = view->document()->begin(); block.isValid(); block = block.next())
-        if (!block.text().isEmpty()) blocks << block.text();
+      blocks << blocks_of(*view->document());
     return blocks;
   }
 
@@ -191,40 +235,49 @@ class GermanPages : public Desk {
 // What stays English after these pages were opened, without the owner's texts and the sources.
 class WhatIsLeft : public GermanPages {
  protected:
-  [[nodiscard]] QStringList left_after(const std::vector<Target>& targets) {
+  void SetUp() override {
+    open_demo();                                                    // targets and questions name its joints
     QCoreApplication::setApplicationVersion(QStringLiteral("1.0")); // as main() does
     bench->speak_language(k_german);
-    for (const Target& target : targets)
-      open(target);
+  }
+
+  [[nodiscard]] QStringList left() const {
     const QString own = own_texts().join(QLatin1Char('\n'));
     QStringList left;
     for (const QString& part : left_in_english())
       if (!own.contains(part, Qt::CaseInsensitive)) left << part;
     return left;
   }
-
-  // The answers of most calculators came after the table, and are still to be put into German.
-  [[nodiscard]] std::vector<Target> targets(bool still_to_do) const {
-    std::vector<Target> out;
-    for (const Target& target : every_target()) {
-      const bool to_do = target.to == Target::To::sentence && target.key != "clamp" && target.key != "torque";
-      if (to_do == still_to_do) out.push_back(target);
-    }
-    return out;
-  }
 };
 
 TEST_F(WhatIsLeft, IsNothing) {
-  open_demo(); // the targets name its joints
-  const QStringList left = left_after(targets(false));
-  EXPECT_TRUE(left.isEmpty()) << list_of(left);
+  for (const Target& target : every_target())
+    open(target);
+  EXPECT_TRUE(left().isEmpty()) << list_of(left());
 }
 
-TEST_F(WhatIsLeft, OfTheCalculatorsIsKnown) {
-  open_demo();
-  const QStringList left = left_after(targets(true));
-  ASSERT_FALSE(left.isEmpty()) << "all of it is German now: let this test ask for nothing left, like the one above";
-  GTEST_SKIP() << "issue 6: the answers of the calculators are not all put into German yet\n" << list_of(left);
+TEST_F(WhatIsLeft, OfTheAnswersIsNothing) {
+  const Place place = bench->place();
+  const std::vector<Asked> questions = many_questions(place);
+  EXPECT_GT(questions.size(), 2000U);
+  for (const Asked& one : questions)
+    (void)texts_of(one, place);
+  EXPECT_TRUE(left().isEmpty()) << list_of(left());
+}
+
+TEST_F(WhatIsLeft, OfTheAnswersInOtherUnitsIsNothing) {
+  Place place = bench->place();
+  place.units = quantity::DisplayUnits::imperial();
+  for (const testing_support::SentenceCase& one : testing_support::sentence_cases())
+    (void)texts_of({sentence_named(one.sentence), testing_support::words_of(one)}, place);
+  EXPECT_TRUE(left().isEmpty()) << list_of(left());
+}
+
+// Every row of every table, not those about one size alone.
+TEST_F(WhatIsLeft, OfTheReferenceTablesIsNothing) {
+  for (const specdb::TableSummary& table : specdb::reference_tables(bench->catalogue()))
+    if (table.name != "sources") open({Target::To::table, table.name});
+  EXPECT_TRUE(left().isEmpty()) << list_of(left());
 }
 
 QStringList numbers_in(const QString& text) {
@@ -239,6 +292,19 @@ QStringList numbers_in(const QString& text) {
 // The remarks are sentences, in which German may want another order.
 bool is_remark(const QString& block) { return block.contains(QLatin1Char('[')) && block.endsWith(QLatin1Char(']')); }
 
+void expect_same_numbers(const std::string& of, const QStringList& english, const QStringList& german) {
+  ASSERT_EQ(german.size(), english.size()) << of;
+  for (qsizetype i = 0; i < english.size(); ++i) {
+    QStringList wanted = numbers_in(english[i]);
+    QStringList has = numbers_in(german[i]);
+    if (is_remark(english[i])) {
+      wanted.sort();
+      has.sort();
+    }
+    EXPECT_EQ(has, wanted) << of << '\n' << to_utf8(english[i]) << '\n' << to_utf8(german[i]);
+  }
+}
+
 TEST_F(GermanPages, HaveTheNumbersOfTheEnglishOnes) {
   open_demo();
   for (const Target& target : every_target()) {
@@ -248,18 +314,26 @@ TEST_F(GermanPages, HaveTheNumbersOfTheEnglishOnes) {
     bench->speak_language(k_german);
     window().open({Target::To::about});
     open(target);
-    const QStringList german = blocks();
-    ASSERT_EQ(german.size(), english.size()) << target.key;
-    for (qsizetype i = 0; i < english.size(); ++i) {
-      QStringList wanted = numbers_in(english[i]);
-      QStringList has = numbers_in(german[i]);
-      if (is_remark(english[i])) {
-        wanted.sort();
-        has.sort();
-      }
-      EXPECT_EQ(has, wanted) << target.key << '\n' << to_utf8(english[i]) << '\n' << to_utf8(german[i]);
-    }
+    expect_same_numbers(target.key, english, blocks());
   }
+}
+
+// Of every calculator's cases and of what its blanks offer, whether it is answered or refused.
+TEST_F(GermanPages, HaveTheNumbersOfTheEnglishAnswers) {
+  open_demo();
+  const auto said = [&](const std::vector<Asked>& questions) {
+    std::vector<QStringList> all;
+    for (const Asked& one : questions)
+      all.push_back(texts_of(one, bench->place()));
+    return all;
+  };
+  const std::vector<Asked> questions = many_questions(bench->place());
+  bench->speak_language(QStringLiteral("en"));
+  const auto english = said(questions);
+  bench->speak_language(k_german);
+  const auto german = said(questions);
+  for (std::size_t i = 0; i < questions.size(); ++i)
+    expect_same_numbers(questions[i].sentence->id, english[i], german[i]);
 }
 
 } // namespace

@@ -97,6 +97,19 @@ TEST(SentenceTable, CutsNoLineThatStandsAmongOthers) {
   EXPECT_EQ(in(words, "oiled; clean; dry; clean"), "geölt; ganz trocken; sauber");
 }
 
+TEST(SentenceTable, CutsNoLineThatHasItsSourceBehindIt) {
+  const SentenceTable words = table("one strip, two above; never three\tein Streifen, darüber zwei; nie drei\n"
+                                    "two above\tzwei oben\npage %1\tSeite %1\nno\tnein\noiled\tgeölt\n");
+  EXPECT_EQ(in(words, "one strip, two above; never three (page 4)"), "ein Streifen, darüber zwei; nie drei (Seite 4)");
+  EXPECT_EQ(in(words, "no: one strip, two above; never three [page 4]; oiled"),
+            "nein: ein Streifen, darüber zwei; nie drei [Seite 4]; geölt");
+}
+
+TEST(SentenceTable, KeepsTheLetterOfAFootnote) {
+  const SentenceTable words = table("By %1 it may slip: likely.\tNach %1 rutscht es womöglich.\ndrag\tReibung\n");
+  EXPECT_EQ(in(words, "(a) By drag it may slip: likely."), "(a) Nach Reibung rutscht es womöglich.");
+}
+
 TEST(SentenceTable, KnowsAnInitialFromTheEndOfASentence) {
   const SentenceTable words = table("signed by J. Holm\tgezeichnet J. Holm\nclean.\tSauber.\n");
   EXPECT_EQ(in(words, "clean. signed by J. Holm"), "Sauber. gezeichnet J. Holm");
@@ -115,7 +128,8 @@ TEST(SentenceTable, LeavesAndNamesWhatNoLineFits) {
 
 TEST(SentenceTable, CountsNoUnitDesignationOrOptionAsEnglish) {
   const SentenceTable words = table("dry\ttrocken\n");
-  for (const char* text : {"42 N·m", "M14x1.5-LH", "1/4-20 UNC", "compound-medium", "--face-outer", "ISO 898-1", "°C"})
+  for (const char* text : {"42 N·m", "M14x1.5-LH", "1/4-20 UNC", "compound-medium", "--face-outer", "ISO 898-1", "°C",
+                           "150 lbf", "84122 psi"})
     EXPECT_EQ(in(words, text), std::string(text));
   EXPECT_TRUE(words.not_found().empty());
 }

@@ -162,7 +162,7 @@ Result<Outcome> WrenchReviseCommand::run(const Context& context) {
   if (!name) return Refusal(name.error());
   const auto file = workshop_file(context);
   if (!file) return Refusal(file.error());
-  const auto kept = specdb::revise_in_register(*file, *name, said_, because_, context.today);
+  const auto kept = specdb::revise_in_register(*file, *name, said_, {because_, std::nullopt}, context.today);
   if (!kept) return Refusal(kept.error());
   Json input = echo_of(*name, said_of(said_));
   if (said_.in_use) input["in_use"] = true;

@@ -127,7 +127,8 @@ std::string notes_of(const Sequence& sequence, std::string_view seen_from) {
 
 std::string rounds_of(const Sequence& sequence) {
   if (sequence.undo) return "Ease each by a quarter of a turn first, in this order; then half a turn; then right off.";
-  return fmt::format("Rounds: {}; then {}.", rounds_words(sequence), then_words(sequence));
+  return fmt::format("Rounds, where the page names no others: {}; then {}.", rounds_words(sequence),
+                     then_words(sequence));
 }
 
 std::string number(double value) { return fmt::format("{:.2f}", value); }

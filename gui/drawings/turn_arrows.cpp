@@ -60,10 +60,13 @@ void paint_one(QPainter& painter, const Inks& inks, const OneArrow& one) {
   painter.setFont(letters(painter, k_name, true));
   write_line(painter, {left, middle - 15}, Qt::AlignLeft, one.name);
   painter.setFont(letters(painter, k_word, one.strong));
-  write_line(painter, {left, middle + 15}, Qt::AlignLeft, turn_word(one.turn));
+  // "gegen den Uhrzeigersinn" takes two lines beside the next arrow.
+  QRectF word;
+  painter.drawText(QRectF(left, middle + 3, k_half - k_arrow - 16, k_deep), Qt::AlignLeft | Qt::TextWordWrap,
+                   turn_word(one.turn), &word);
   if (!one.more.isEmpty()) {
     painter.setFont(letters(painter, k_side_word, true));
-    write_line(painter, {left, middle + 40}, Qt::AlignLeft, one.more);
+    write_line(painter, {left, word.bottom() + 14}, Qt::AlignLeft, one.more);
   }
   painter.setFont(own);
 }

@@ -6,6 +6,7 @@
 #include "gui/look/utf8.hpp"
 #include "gui/text/wording.hpp"
 #include "specdb/question/wrench_list_report.hpp"
+#include "specdb/question/wrench_words.hpp"
 #include "specdb/workshop/browse.hpp"
 #include "specdb/workshop/sources.hpp"
 #include "specdb/workshop/wrenches.hpp"
@@ -15,6 +16,12 @@ namespace clampwright::desk {
 namespace {
 
 QString tr(const char* english) { return QCoreApplication::translate("Records", english); }
+
+// "no: overdue", as the command line lists it.
+QString use_of(const specdb::WrenchRecord& record, const Place& place) {
+  const tightening::Wrench wrench = specdb::registered_wrench(record);
+  return wrench.upkeep ? worded(specdb::use_words(*wrench.upkeep, place.today)) : tr("not known");
+}
 
 } // namespace
 
@@ -41,7 +48,7 @@ RecordRows joint_rows(const Place& place, const std::string& machine) {
 // As the register has it: what its report says line by line.
 RecordRows wrench_rows(const Place& place) {
   RecordRows out{
-      tr("Torque wrenches"), {tr("name"), tr("scale"), tr("turns"), tr("last calibrated"), tr("retired")}, {}};
+      tr("Torque wrenches"), {tr("name"), tr("scale"), tr("turns"), tr("to be used"), tr("last calibrated")}, {}};
   if (place.workshop == nullptr) return out;
   for (const specdb::WrenchRecord& wrench : specdb::all_wrenches(*place.workshop))
     out.rows.push_back(
@@ -49,8 +56,7 @@ RecordRows wrench_rows(const Place& place) {
           tr("%1 to %2 %3")
               .arg(from_utf8(quantity::write_number(wrench.low, 6)), from_utf8(quantity::write_number(wrench.high, 6)),
                    from_utf8(quantity::unit_named(wrench.unit).symbol)),
-          worded(wrench.turns), from_utf8(wrench.calibrated_on.value_or("")),
-          from_utf8(wrench.retired_on.value_or(""))},
+          worded(wrench.turns), use_of(wrench, place), from_utf8(wrench.calibrated_on.value_or(""))},
          {{}, wrench.slug}});
   return out;
 }

@@ -8,6 +8,7 @@
 #include "gui/drawings/band_picture.hpp"
 #include "gui/drawings/crank_picture.hpp"
 #include "gui/drawings/turn_arrows.hpp"
+#include "gui/drawings/turn_words.hpp"
 #include "gui/look/utf8.hpp"
 #include "gui/sentences/reply_parts.hpp"
 #include "gui/text/wording.hpp"
@@ -86,11 +87,39 @@ std::optional<Figure> converted(const specdb::JointAnswer& answer, const Place& 
                 tr("in the unit you want")};
 }
 
-// The torque on other surfaces than the page is for.
+// The torque on other surfaces than the page is for, by each of the ways to reckon it: they differ, and none is the
+// maker's.
 std::optional<Figure> as_fitted(const specdb::JointAnswer& answer, const Place& place) {
   if (!answer.as_fitted || !answer.as_fitted->differs || !answer.as_fitted->torque) return std::nullopt;
-  return Figure{from_utf8(quantity::write(*answer.as_fitted->torque, place.units)),
-                tr("corrected for %1; not the maker's").arg(from_utf8(answer.as_fitted->surfaces))};
+  const specdb::AsFitted& fitted = *answer.as_fitted;
+  quantity::Torque least = *fitted.torque;
+  quantity::Torque most = *fitted.torque;
+  const auto take_in = [&](quantity::Torque torque) {
+    least = std::min(least, torque);
+    most = std::max(most, torque);
+  };
+  if (fitted.by_thread_friction) take_in(*fitted.by_thread_friction);
+  for (const specdb::RivalReduction& rival : fitted.rivals)
+    take_in(rival.torque);
+  const QString surfaces = from_utf8(fitted.surfaces);
+  const QString low = from_utf8(quantity::write(least, place.units));
+  const QString high = from_utf8(quantity::write(most, place.units));
+  if (low == high) return Figure{high, tr("corrected for %1; not the maker's").arg(surfaces)};
+  const QString number =
+      low.left(low.indexOf(QChar(0x00A0)) < 0 ? low.indexOf(QLatin1Char(' ')) : low.indexOf(QChar(0x00A0)));
+  return Figure{tr("%1 to %2").arg(number, high),
+                tr("for %1, by rules that differ; none is the maker's. Below: %2")
+                    .arg(surfaces, from_utf8(quantity::write(*fitted.torque, place.units)))};
+}
+
+// What must go along where somebody takes only the figure.
+std::vector<QString> essentials_of(const specdb::JointAnswer& answer, const report::Section& glance) {
+  std::vector<QString> out{tr("tighten %1, %2").arg(turn_word(answer.tighten), worded(answer.joint.seen_from))};
+  for (const Group& group : groups_of(glance, "Surfaces"))
+    out.push_back(tr("surfaces %1").arg(worded(group.front())));
+  for (const Group& group : groups_of(glance, "Source"))
+    out.push_back(worded(group.front()));
+  return out;
 }
 
 std::optional<Figure> setting(const specdb::JointAnswer& answer) {
@@ -176,6 +205,7 @@ PageContent joint_content(const specdb::JointAnswer& answer, const Place& place,
   content.rows_shown_above = {k_torque, k_beside, "Tighten", "Undo"};
   if (!answer.beside.empty()) content.rows_shown_above.emplace_back("Surfaces");
   content.flags = flags_of(answer);
+  content.essentials = essentials_of(answer, content.document.sections.front());
   content.drawings = drawings_of(answer, place);
   return content;
 }

@@ -190,9 +190,18 @@ std::optional<Printable> JointPage::printable() const {
 
 QString JointPage::to_copy() const {
   if (!answer_) return {};
+  const PageContent& content = view_->content();
   QStringList parts{title()};
-  for (const Figure& figure : view_->content().figures)
-    parts << QStringLiteral("%1 (%2)").arg(figure.value, figure.says);
+  for (const Figure& figure : content.figures) {
+    QStringList says{figure.says};
+    for (const QString& more : figure.more)
+      says << more;
+    parts << QStringLiteral("%1 (%2)").arg(figure.value, says.join(QStringLiteral(", ")));
+  }
+  // What the figure must not be without: what forbids it, which way, what it is for, and whose it is.
+  for (const auto* lines : {&content.flags, &content.essentials})
+    for (const QString& line : *lines)
+      parts << line;
   return parts.join(QStringLiteral("; "));
 }
 

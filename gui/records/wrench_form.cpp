@@ -34,6 +34,11 @@ Words recorded(const Place& place, const RecordKey& key) {
   return wrench ? filled_from(specdb::words_of(*wrench), specdb::wrench_fields()) : Words();
 }
 
+std::optional<std::size_t> events(const Place& place, const RecordKey& key) {
+  const auto wrench = found(place, key);
+  return wrench ? std::optional(wrench->events.size()) : std::nullopt;
+}
+
 PageContent history(const Place& place, const RecordKey& key) {
   PageContent content;
   if (const auto wrench = found(place, key))
@@ -52,7 +57,8 @@ Result<RecordKey> keep(const specdb::Catalogue&, const Keeping& keeping) {
     if (!kept) return Refusal(kept.error());
     return RecordKey{{}, kept->wrench.slug};
   }
-  const auto kept = specdb::revise_in_register(keeping.file, keeping.key.key, words, keeping.because, keeping.today);
+  const auto kept = specdb::revise_in_register(keeping.file, keeping.key.key, words,
+                                               {keeping.because, keeping.events_seen}, keeping.today);
   if (!kept) return Refusal(kept.error());
   return keeping.key;
 }
@@ -86,7 +92,7 @@ RecordForm wrench_form() {
                  {"--due", &words_blank(), QT_TRANSLATE_NOOP("Sentences", "due by its sheet, year-month-day"),
                   "2027-03-02"}}}},
           .recorded = &recorded,
-          .events = {},
+          .events = &events,
           .history = &history,
           .keep = &keep};
 }

@@ -32,7 +32,11 @@ Result<Reply> answer_clamp_sentence(const Words& words, const Place& place) {
   if (!found) return Refusal(found.error());
   const tightening::ClampAnswer& answer = found->answer;
   Reply reply;
-  if (const auto load = tightening::leading_preload(answer))
+  const auto load = tightening::leading_preload(answer);
+  // Past yield the elastic line that the load is reckoned by has ended.
+  if (load && answer.verdict == tightening::Verdict::over_limit)
+    reply.page.figures.push_back({tr("not known"), tr("clamp load: likely past what the bolt bears")});
+  else if (load)
     reply.page.figures.push_back({from_utf8(quantity::write(load->likely, place.units)),
                                   tr("likely clamp load; %1 to %2")
                                       .arg(from_utf8(quantity::write(load->low, place.units)),

@@ -31,9 +31,10 @@ struct Placed {
 };
 
 struct PageContent {
-  QString where;               // small, above the title; may be empty
-  std::vector<Figure> figures; // side by side, the first the one that matters most
-  std::vector<QString> flags;  // large and bold beside them: "left-hand thread"
+  QString where;                        // small, above the title; may be empty
+  std::vector<Figure> figures;          // side by side, the first the one that matters most
+  std::vector<QString> flags;           // large and bold beside them: "left-hand thread"
+  std::vector<QString> essentials = {}; // what goes along where only the figures are copied
   std::vector<Placed> drawings;
   report::Document document;
   std::vector<std::string> rows_shown_above = {}; // labels of rows that figures and drawings say already

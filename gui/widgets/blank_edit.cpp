@@ -85,7 +85,8 @@ void BlankEdit::make_field(const Place& place) {
     if (widget != nullptr) row->addWidget(widget);
   row->addStretch(1);
   if (line_ == nullptr) return;
-  line_->setPlaceholderText(from_utf8(blank_.example));
+  // Words that could be taken for what was filled in would be.
+  line_->setPlaceholderText(tr("e.g. %1").arg(from_utf8(blank_.example)));
   field()->setAccessibleName(label_);
 }
 

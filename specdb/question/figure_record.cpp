@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <span>
 #include <string_view>
 #include <tuple>
@@ -12,6 +13,7 @@
 #include "core/friction/friction.hpp"
 #include "core/quantity/read.hpp"
 #include "core/quantity/unit.hpp"
+#include "core/quantity/write.hpp"
 #include "core/text/plain_text.hpp"
 #include "specdb/catalogue/surfaces.hpp"
 #include "specdb/question/kept_changes.hpp"
@@ -141,6 +143,35 @@ Result<void> put_torque(FigureRecord& f, const FigureWords& words) {
     return not_understood("out-of-range", "the last pass is above the torque", words.torque.value_or(""),
                           "say the passes anew, or --passes none", "--passes");
   return {};
+}
+
+// "2,5 mkg" is read with a point; "1,500 lbf·in" stays as it is, and is not read: the comma may part thousands.
+std::string with_point(std::string printed) {
+  const std::size_t comma = printed.find(',');
+  if (comma == std::string::npos || printed.find_first_of(",.", comma + 1) != std::string::npos) return printed;
+  if (printed.find('.') < comma) return printed;
+  const std::size_t end = std::min(printed.find_first_not_of("0123456789", comma + 1), printed.size());
+  if (end - comma - 1 != 3) printed[comma] = '.';
+  return printed;
+}
+
+// What the page prints, where it reads as a torque, is what the figure is taken for: apart they may be by the rounding
+// of a converted value, and by more only where it is said how the page was understood.
+Result<void> check_printed(const FigureRecord& f, const FigureWords& words) {
+  constexpr double k_rounding = 0.05; // of values printed in two units side by side; common practice, without source
+  const auto printed = quantity::read_quantity(with_point(f.printed), Kind::torque);
+  if (!printed || !f.value || f.reading) return {};
+  const double page = quantity::to_si(printed->value, *printed->unit);
+  const double meant = quantity::to_si(*f.value, quantity::unit_named(*f.unit));
+  if (std::abs(page - meant) <= k_rounding * page) return {};
+  const quantity::Unit& unit = quantity::unit_named(*f.unit);
+  return not_understood(
+      "contradiction",
+      fmt::format("the page prints {}, which is {}, and is taken for {}", f.printed,
+                  quantity::write_si_rounded(page, unit), quantity::write_si_rounded(meant, unit)),
+      words.torque.value_or(words.printed.value_or("")),
+      "write what the page prints and the torque that it means, or say with --reading why it means another",
+      words.torque || !words.printed ? "--torque" : "--printed");
 }
 
 // How it is tightened follows from what the page gives, unless it was said.
@@ -288,6 +319,7 @@ Result<FigureRecord> with_words(const Catalogue& catalogue, const std::vector<So
                                  put_text(f.sequence, words.sequence, "--sequence")});
       !done)
     return Refusal(done.error());
+  if (auto done = check_printed(f, words); !done) return Refusal(done.error());
   return f;
 }
 
@@ -300,6 +332,9 @@ Result<FigureRecord> new_figure(const Catalogue& catalogue, const std::vector<So
   if (!words.torque)
     return refuse(Trouble::usage, "missing", "the torque that the page means is missing", {},
                   "write --torque 42Nm, or --torque none where the page gives no value", "--torque");
+  if (!is_none(*words.torque) && !words.status)
+    return refuse(Trouble::usage, "missing", "whose figure it is is missing", {},
+                  "write --status maker, general-table, shop or derived", "--status");
   if (!words.source) return missing("the document that the figure stands in", "--source");
   if (!words.page) return missing("the page that the figure stands on", "--page");
   return with_words(catalogue, sources, {}, words);

@@ -48,7 +48,7 @@ struct FigureWords {
   std::optional<std::vector<RecheckWords>> recheck = {}; // takes the place of all that is recorded
   MaybeText source = {};                                 // short name of a document that is entered
   MaybeText page = {};                                   // where in it
-  MaybeText status = {}; // maker, general-table, shop, derived; maker where it is not said
+  MaybeText status = {}; // maker, general-table, shop, derived; of a new figure with a torque it must be said
 };
 
 // The fields of the words, all but its rechecks, in the order of the record.
@@ -58,14 +58,14 @@ struct FigureWords {
 // but for the torque, which is then "none".
 [[nodiscard]] FigureWords words_of(const FigureRecord& record);
 
-// The record of a new figure. Fails with usage where what is printed, its torque (or "none"), source or page is
-// missing, and like with_words.
+// The record of a new figure. Fails with usage where what is printed, its torque (or "none"), whose it is, source or
+// page is missing, and like with_words.
 [[nodiscard]] Result<FigureRecord> new_figure(const Catalogue& catalogue, const std::vector<SourceRecord>& sources,
                                               const FigureWords& words);
 
 // The record with what the words say of it put in. Fails with not-understood where a text is not, or a number cannot be
-// beside the others; with no-such for surfaces or a source that are not there; with usage for what contradicts itself
-// or is missing beside another.
+// beside the others, as a torque far from what is printed; with no-such for surfaces or a source that are not there;
+// with usage for what contradicts itself or is missing beside another.
 [[nodiscard]] Result<FigureRecord> with_words(const Catalogue& catalogue, const std::vector<SourceRecord>& sources,
                                               FigureRecord record, const FigureWords& words);
 

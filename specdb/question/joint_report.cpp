@@ -7,6 +7,7 @@
 #include <fmt/ranges.h>
 
 #include "core/crank/stop_working.hpp"
+#include "core/quantity/read.hpp"
 #include "core/quantity/unit.hpp"
 #include "core/report/hold_report.hpp"
 #include "core/report/sequence_report.hpp"
@@ -74,6 +75,12 @@ std::string angle_words(const FigureAnswer& answer, const DisplayUnits& units) {
   return fmt::format("{}; what that adds is not known: {}", angle, answer.not_turned_because);
 }
 
+// Does the page print the unit that the figure is recorded in?
+bool shows_unit(const std::string& printed, const quantity::Unit& unit) {
+  const auto read = quantity::read_quantity(printed, quantity::Kind::torque);
+  return !read || read->unit == &unit;
+}
+
 // The figure in the wanted unit, unless the page prints that unit already.
 void add_torque(Section& section, const FigureAnswer& answer, const DisplayUnits& units, std::string label) {
   const FigureRecord& figure = answer.figure;
@@ -95,8 +102,8 @@ void add_torque(Section& section, const FigureAnswer& answer, const DisplayUnits
   const quantity::Unit& own = quantity::unit_named(*figure.unit);
   std::vector<std::string> others;
   const auto add = [&](const quantity::Unit& unit) {
-    // A spelling that needed reading is shown in the one that was understood as well.
-    if (&unit == &own && !figure.reading) return;
+    // A spelling that is not the unit's own, or needed reading, is shown in the one that was understood as well.
+    if (&unit == &own && !figure.reading && shows_unit(figure.printed, own)) return;
     std::string text = quantity::write_si_rounded(quantity::in_newton_metres(*answer.torque), unit);
     if (std::ranges::find(others, text) == others.end()) others.push_back(std::move(text));
   };
@@ -107,6 +114,13 @@ void add_torque(Section& section, const FigureAnswer& answer, const DisplayUnits
   section.rows.push_back({"", fmt::format("= {}", fmt::join(others, " = "))});
   if (figure.reading) section.rows.push_back({"", *figure.reading});
   if (figure.angle_deg) section.rows.push_back({"", angle_words(answer, units)});
+}
+
+// "2,5 mkg, taken for 24.5 N·m": what an older figure was taken for is not to be found out from its print.
+std::string printed_and_meant(const FigureRecord& figure) {
+  if (!figure.value) return figure.printed;
+  const std::string meant = quantity::write_value(*figure.value, quantity::unit_named(*figure.unit), 6);
+  return figure.printed == meant ? meant : fmt::format("{}, taken for {}", figure.printed, meant);
 }
 
 std::string source_words(const FigureRecord& figure) {
@@ -274,11 +288,11 @@ Section glance(const JointAnswer& answer, const DisplayUnits& units) {
   section.rows.push_back({"Fastener", fastener_words(answer)});
   if (answer.beside.empty()) section.rows.push_back({"Source", source_words(figure)});
   for (const FigureRecord& old : joint.superseded)
-    section.rows.push_back(
-        {"Replaces",
-         fmt::format("{} ({}, {}, {}){}", old.printed, old.source.title, old.source.edition, old.source.where,
-                     figure.revised_because && &old == &joint.superseded.front() ? ": " + *figure.revised_because
-                                                                                 : "")});
+    section.rows.push_back({"Replaces", fmt::format("{} ({}, {}, {}){}", printed_and_meant(old), old.source.title,
+                                                    old.source.edition, old.source.where,
+                                                    figure.revised_because && &old == &joint.superseded.front()
+                                                        ? ": " + *figure.revised_because
+                                                        : "")});
   if (joint.machine.serial_from || joint.machine.serial_to)
     section.rows.push_back(
         {"Holds for", fmt::format("serial numbers {} to {}", joint.machine.serial_from.value_or("first"),

@@ -132,12 +132,13 @@ Result<KeptWrench> add_to_register(const std::filesystem::path& file, const std:
 }
 
 Result<KeptWrench> revise_in_register(const std::filesystem::path& file, std::string_view name,
-                                      const WrenchWords& words, const std::optional<std::string>& because,
-                                      year_month_day today) {
-  const auto why = kept_reason(because, "clampwright wrench revise A --step 1Nm --because \"new calibration sheet\"");
+                                      const WrenchWords& words, const Revision& revision, year_month_day today) {
+  const auto why =
+      kept_reason(revision.because, "clampwright wrench revise A --step 1Nm --because \"new calibration sheet\"");
   if (!why) return Refusal(why.error());
   return changed(
       file, name, [&](SQLite::Database& database, const WrenchRecord& was, KeptWrench& kept) -> Result<void> {
+        if (auto seen = check_seen(revision, was.events, was.name); !seen) return seen;
         auto is = with_words(was, words);
         if (!is) return Refusal(is.error());
         kept.changes = differences(was, *is);

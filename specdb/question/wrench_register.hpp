@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "core/problem/problem.hpp"
+#include "specdb/question/kept_changes.hpp"
 #include "specdb/workshop/records.hpp"
 
 namespace clampwright::specdb {
@@ -57,9 +58,10 @@ struct KeptWrench {
 [[nodiscard]] Result<KeptWrench> add_to_register(const std::filesystem::path& file, const std::string& slug,
                                                  const WrenchWords& words, std::chrono::year_month_day today);
 
-// Fail with no-such where there is no such wrench, and with usage where nothing would change or no reason is given.
+// Fail with no-such where there is no such wrench, and with usage where nothing would change or no reason is given;
+// with busy where somebody else wrote into its record meanwhile.
 [[nodiscard]] Result<KeptWrench> revise_in_register(const std::filesystem::path& file, std::string_view name,
-                                                    const WrenchWords& words, const std::optional<std::string>& because,
+                                                    const WrenchWords& words, const Revision& revision,
                                                     std::chrono::year_month_day today);
 [[nodiscard]] Result<KeptWrench> retire_in_register(const std::filesystem::path& file, std::string_view name,
                                                     const std::optional<std::string>& because,

@@ -87,7 +87,8 @@ TEST_F(Records, EnterAJointWithItsFigure) {
                                                                                      {"--class", "8.8"},
                                                                                      {"--printed", "9,5 N·m"},
                                                                                      {"--torque", "9.5 N.m"},
-                                                                                     {"--page", "page 11"}})
+                                                                                     {"--page", "page 11"},
+                                                                                     {"--status", "maker"}})
     page.blank(option)->write(text);
   page.blank("--source")->write(specdb::joint_of_slug(*bench->workshop(), "pump/clutch-hub")->figure.source_slug);
   press(page);

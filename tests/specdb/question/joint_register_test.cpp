@@ -27,7 +27,8 @@ using testing::IsEmpty;
 using testing::SizeIs;
 
 const JointWords k_bolt{.assembly = "cylinder", .called = "head bolts", .thread = "M8", .strength_class = "8.8"};
-const FigureWords k_figure{.printed = "22,5 N·m", .torque = "22.5 Nm", .source = "sheet", .page = "page 4"};
+const FigureWords k_figure{
+    .printed = "22,5 N·m", .torque = "22.5 Nm", .source = "sheet", .page = "page 4", .status = "maker"};
 
 class RecordedJoints : public testing::Test {
  protected:

@@ -9,6 +9,7 @@
 #include <QFileInfo>
 
 #include "core/version/version.hpp"
+#include "gui/drawings/program_icon.hpp"
 #include "gui/look/utf8.hpp"
 #include "gui/models/workshop_opener.hpp"
 #include "gui/window/main_window.hpp"
@@ -49,6 +50,7 @@ int main(int argc, char** argv) {
   QCoreApplication::setApplicationName(QStringLiteral("clampwright-desk"));
   QCoreApplication::setApplicationVersion(QString::fromLatin1(clampwright::k_version));
   QGuiApplication::setApplicationDisplayName(QStringLiteral("Clampwright"));
+  QGuiApplication::setWindowIcon(desk::program_icon());
   QGuiApplication::setDesktopFileName(QStringLiteral("org.clampwright.desk"));
   QCommandLineParser parser;
   parser.setApplicationDescription(

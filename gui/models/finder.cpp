@@ -6,7 +6,9 @@
 #include <QCoreApplication>
 #include <QStringList>
 
+#include "core/quantity/read.hpp"
 #include "core/text/plain_text.hpp"
+#include "core/text/slips.hpp"
 #include "core/thread/designation.hpp"
 #include "gui/look/utf8.hpp"
 #include "gui/text/wording.hpp"
@@ -63,19 +65,29 @@ void add_machines(std::vector<FoundLine>& lines, const std::vector<specdb::Machi
            {Target::To::machine, machine.slug}});
 }
 
-void add_threads(std::vector<FoundLine>& lines, const std::vector<std::string>& threads, const QString& typed) {
+FoundLine thread_line(const std::string& thread) {
+  return {tr("Thread"),
+          from_utf8(thread),
+          tr("dimensions, holes, nuts, spanners"),
+          {Target::To::sentence, "thread", {{"THREAD", thread}}}};
+}
+
+// Those whose name begins so, else the one that is written in another way: "M8x1.25" is the coarse M8.
+void add_threads(std::vector<FoundLine>& lines, const specdb::Catalogue& catalogue,
+                 const std::vector<std::string>& threads, const QString& typed) {
   const QString wanted = bare(typed);
+  if (wanted.isEmpty()) return;
   std::size_t found = 0;
   for (const std::string& thread : threads)
-    if (bare(from_utf8(thread)).startsWith(wanted) && found++ < k_most_of_others)
-      lines.push_back({tr("Thread"),
-                       from_utf8(thread),
-                       tr("dimensions, holes, nuts, spanners"),
-                       {Target::To::sentence, "thread", {{"THREAD", thread}}}});
+    if (bare(from_utf8(thread)).startsWith(wanted) && found++ < k_most_of_others) lines.push_back(thread_line(thread));
+  if (found > 0 || std::ranges::none_of(typed, [](QChar c) { return c.isDigit(); })) return;
+  if (const auto one = specdb::find_thread(catalogue, to_utf8(typed)))
+    lines.push_back(thread_line(thread::write_designation(one->thread)));
 }
 
 void add_classes(std::vector<FoundLine>& lines, const std::vector<std::string>& classes, const QString& typed) {
   const QString wanted = bare(typed);
+  if (wanted.isEmpty()) return;
   for (const std::string& name : classes)
     if (bare(from_utf8(name)).startsWith(wanted))
       lines.push_back({tr("Class"),
@@ -84,14 +96,30 @@ void add_classes(std::vector<FoundLine>& lines, const std::vector<std::string>& 
                        {Target::To::table, "strength-classes", {{k_table_words, name}}}});
 }
 
+// In any spelling that a quantity may have behind its number: "Nm", "ft-lb".
 void add_units(std::vector<FoundLine>& lines, const QString& typed) {
-  for (const quantity::Unit& unit : quantity::all_units())
-    if (from_utf8(unit.symbol).toCaseFolded() == typed.toCaseFolded() ||
-        from_utf8(unit.name).toCaseFolded() == typed.toCaseFolded())
-      lines.push_back({tr("Unit"),
-                       from_utf8(unit.symbol),
-                       tr("convert"),
-                       {Target::To::sentence, "convert", {{"UNIT", std::string(unit.name)}}}});
+  if (!typed.front().isLetter()) return;
+  const auto read = quantity::read_quantity("1 " + to_utf8(typed));
+  if (!read) return;
+  lines.push_back({tr("Unit"),
+                   from_utf8(read->unit->symbol),
+                   tr("convert"),
+                   {Target::To::sentence, "convert", {{"UNIT", std::string(read->unit->name)}}}});
+}
+
+// One letter in three may be wrong, as in the names of joints; shorter words are all near to one another.
+bool is_near(const QString& typed, const QString& word) {
+  constexpr qsizetype k_letters_a_slip = 3;
+  const auto slips = text::slips(typed.toStdU32String(), word.toStdU32String());
+  return typed.size() > k_letters_a_slip && static_cast<qsizetype>(slips.whole) <= typed.size() / k_letters_a_slip;
+}
+
+// Each typed word begins a word of the text, or is one with a slip in it.
+bool nearly_fits(const QString& text, const QStringList& typed) {
+  const QStringList words = text.toCaseFolded().split(QLatin1Char(' '), Qt::SkipEmptyParts);
+  return std::ranges::all_of(typed, [&](const QString& one) {
+    return std::ranges::any_of(words, [&](const QString& word) { return word.startsWith(one) || is_near(one, word); });
+  });
 }
 
 } // namespace
@@ -112,7 +140,7 @@ std::vector<FoundLine> page_lines() {
 }
 
 Finder::Finder(const specdb::Catalogue& catalogue)
-    : classes_(specdb::class_names(catalogue)), tables_(specdb::reference_tables(catalogue)) {
+    : catalogue_(catalogue), classes_(specdb::class_names(catalogue)), tables_(specdb::reference_tables(catalogue)) {
   for (const specdb::ThreadEntry& entry : specdb::all_threads(catalogue))
     threads_.push_back(thread::write_designation(entry.thread));
 }
@@ -140,13 +168,17 @@ FoundLines Finder::find(const QString& typed) const {
   }
   const QStringList words = text.toCaseFolded().split(QLatin1Char(' '), Qt::SkipEmptyParts);
   add_machines(found.lines, machines_, words);
+  std::vector<FoundLine> nearly;
   for (FoundLine& line : page_lines()) {
     const Sentence* sentence = sentence_named(line.target.key);
     const QString also = sentence == nullptr ? QString() : QCoreApplication::translate("Sentences", sentence->also);
-    if (fits(line.title + QLatin1Char(' ') + line.detail + QLatin1Char(' ') + also, words))
+    const QString all = QStringList{line.kind, line.title, line.detail, also}.join(QLatin1Char(' '));
+    if (fits(all, words))
       found.lines.push_back(std::move(line));
+    else if (nearly_fits(all, words))
+      nearly.push_back(std::move(line));
   }
-  add_threads(found.lines, threads_, text);
+  add_threads(found.lines, catalogue_, threads_, text);
   add_classes(found.lines, classes_, text);
   add_units(found.lines, text);
   for (const specdb::TableSummary& table : tables_)
@@ -155,6 +187,10 @@ FoundLines Finder::find(const QString& typed) const {
                              from_utf8(text::without_hyphens(table.name)),
                              worded(table.holds),
                              {Target::To::table, table.name}});
+  if (found.lines.empty() && !nearly.empty()) {
+    found.lines = std::move(nearly);
+    found.note = tr("Nothing is called “%1”; this is near it.").arg(text);
+  }
   if (found.lines.empty())
     found.note = tr("Nothing fits “%1”. Try fewer letters, a part (“head nut”), a thread (“M10”), a class (“8.8”) "
                     "or what is to be calculated (“hold”).")

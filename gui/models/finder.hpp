@@ -53,7 +53,7 @@ struct FoundLines {
   QString note; // what was taken for what, or that nothing was found and what to try; may be empty
 };
 
-// Reads the tables once; finding is then quick enough for every key.
+// Reads the tables once; finding is then quick enough for every key. The catalogue must outlive it.
 class Finder {
  public:
   explicit Finder(const specdb::Catalogue& catalogue);
@@ -68,6 +68,7 @@ class Finder {
   [[nodiscard]] FoundLines joints_of(const std::string& machine) const;
 
  private:
+  const specdb::Catalogue& catalogue_;
   std::vector<std::string> threads_;
   std::vector<std::string> classes_;
   std::vector<specdb::TableSummary> tables_;

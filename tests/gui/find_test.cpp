@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
 #include <QLineEdit>
 #include <QListView>
 #include <QTest>
 
+#include "gui/look/utf8.hpp"
 #include "gui/models/find_list.hpp"
 #include "gui/pages/joint_page.hpp"
 #include "gui/widgets/find_panel.hpp"
@@ -45,6 +48,25 @@ TEST_F(Find, IsEmptyAfterEscape) {
   QTest::keyClicks(&window().find_line(), QStringLiteral("hub"));
   QTest::keyClick(&window().find_line(), Qt::Key_Escape);
   EXPECT_EQ(window().find_line().text(), QString());
+}
+
+// Ways in which people write one thing. The first line is the one meant.
+TEST_F(Find, FindsWhatIsWrittenInAnotherWay) {
+  const Finder finder(bench->catalogue());
+  for (const auto& [typed, title] :
+       std::vector<std::pair<const char*, const char*>>{{"M8x1.25", "M8"},
+                                                        {"10-32", "#10-32 UNF"},
+                                                        {"Nm", "N·m"},
+                                                        {"ft-lb", "lbf·ft"},
+                                                        {"calculator clamp", "Clamp load of a torque"},
+                                                        {"tourqe chart", "A torque chart"}}) {
+    const FoundLines found = finder.find(QString::fromUtf8(typed));
+    EXPECT_TRUE(
+        std::ranges::any_of(found.lines, [&](const FoundLine& line) { return line.title == QString::fromUtf8(title); }))
+        << typed << (found.lines.empty() ? "" : ": " + to_utf8(found.lines.front().title));
+  }
+  // Nothing but a sign begins every name, and says none.
+  EXPECT_TRUE(finder.find(QStringLiteral("\"")).lines.empty());
 }
 
 TEST_F(Find, SaysSoWhereNothingFits) {

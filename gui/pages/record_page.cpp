@@ -7,7 +7,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "gui/look/utf8.hpp"
@@ -15,15 +14,14 @@
 #include "gui/widgets/blank_edit.hpp"
 #include "gui/widgets/flow_layout.hpp"
 #include "gui/widgets/page_view.hpp"
+#include "gui/widgets/scroll_pane.hpp"
 
 namespace clampwright::desk {
 
 RecordPage::RecordPage(Bench& bench, const RecordForm& form, QWidget* parent) : Page(bench, parent), form_(form) {
   auto* outer = new QVBoxLayout(this);
   outer->setContentsMargins(0, 0, 0, 0);
-  auto* scroll = new QScrollArea(this);
-  scroll->setWidgetResizable(true);
-  scroll->setFocusPolicy(Qt::NoFocus);
+  auto* scroll = new ScrollPane(this);
   outer->addWidget(scroll);
   auto* all = new QWidget;
   auto* column = new QVBoxLayout(all);

@@ -25,6 +25,7 @@
 #include "gui/pages/sentence_page.hpp"
 #include "gui/text/wording.hpp"
 #include "gui/widgets/find_panel.hpp"
+#include "gui/widgets/scroll_pane.hpp"
 #include "specdb/question/joint_report.hpp"
 
 namespace clampwright::desk {
@@ -123,6 +124,9 @@ void MainWindow::show_page(Page* page) {
   page_in_front_ = true;
   show_either();
   show_title();
+  // What is opened begins at its beginning: the figure and which way to turn stand there.
+  for (ScrollPane* pane : page->findChildren<ScrollPane*>())
+    pane->to_top();
   page->take_focus();
 }
 

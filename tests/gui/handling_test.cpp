@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What a hand does between two answers: opening, scrolling, leaving.
+#include <QLineEdit>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QTest>
+
+#include "gui/pages/joint_page.hpp"
+#include "tests/gui/desk.hpp"
+
+namespace clampwright::desk {
+
+namespace {
+
+class Opening : public Desk {
+ protected:
+  QScrollBar& bar() {
+    auto* scroll = window().page()->findChild<QScrollArea*>();
+    EXPECT_NE(scroll, nullptr);
+    return *scroll->verticalScrollBar();
+  }
+  void scroll_down() {
+    settle();
+    bar().setValue(bar().maximum());
+    EXPECT_GT(bar().value(), 0);
+  }
+  void find(const char* words) {
+    window().start_again();
+    QTest::keyClicks(&window().find_line(), QLatin1String(words));
+    QTest::keyClick(&window().find_line(), Qt::Key_Return);
+    settle();
+  }
+};
+
+// The figure and which way to turn stand at the top: opened further down, a page hides the left-hand thread.
+TEST_F(Opening, BeginsAtTheTop) {
+  open_demo();
+  for (const QSize size : {QSize(1180, 800), QSize(800, 600)}) {
+    window().resize(size);
+    find("clutch hub");
+    scroll_down();
+    find("head nuts");
+    ASSERT_EQ(qobject_cast<JointPage*>(window().page())->slug(), "pump/head-nuts");
+    EXPECT_EQ(bar().value(), 0) << size.width();
+    for (const auto& [before, next] :
+         {std::pair{Target{Target::To::table, "strength-classes"}, Target{Target::To::about}},
+          std::pair{Target{Target::To::record, "joint", {{k_record_of, "pump"}}},
+                    Target{Target::To::record, "joint", {{k_record_key, "pump/head-nuts"}}}}}) {
+      window().open(before);
+      scroll_down();
+      window().open(next);
+      settle();
+      EXPECT_EQ(bar().value(), 0) << before.key << ' ' << size.width();
+    }
+  }
+}
+
+TEST_F(Opening, AgainForOtherUnitsKeepsThePlace) {
+  open_demo();
+  find("clutch hub");
+  settle();
+  const int place = bar().maximum() / 2;
+  ASSERT_GT(place, 0);
+  bar().setValue(place);
+  bench->use_torque_unit(&quantity::unit_named("lbf.in"));
+  settle();
+  EXPECT_EQ(bar().value(), place);
+  // As after a change of the file.
+  bench->show_workshop(std::make_shared<const specdb::Workshop>(*specdb::Workshop::open(bench->workshop_path())),
+                       bench->workshop_path());
+  settle();
+  EXPECT_EQ(bar().value(), place);
+}
+
+} // namespace
+
+} // namespace clampwright::desk

@@ -4,9 +4,11 @@
 #include <cmath>
 
 #include <QAccessible>
+#include <QKeyEvent>
 #include <QScrollBar>
 
 #include "gui/look/utf8.hpp"
+#include "gui/widgets/scroll_pane.hpp"
 
 namespace clampwright::desk {
 
@@ -63,6 +65,12 @@ void PageView::write() {
   text_ = std::move(text);
   setVisible(has_page_);
   fit_height();
+}
+
+// All of it stands in what scrolls: there is nothing in it to scroll to.
+void PageView::keyPressEvent(QKeyEvent* event) {
+  if (ScrollPane::scrolls(*event)) return event->ignore();
+  QTextBrowser::keyPressEvent(event);
 }
 
 void PageView::resizeEvent(QResizeEvent* event) {

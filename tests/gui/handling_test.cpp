@@ -7,6 +7,7 @@
 #include <QTest>
 
 #include "gui/pages/joint_page.hpp"
+#include "gui/widgets/page_view.hpp"
 #include "tests/gui/desk.hpp"
 
 namespace clampwright::desk {
@@ -71,6 +72,30 @@ TEST_F(Opening, AgainForOtherUnitsKeepsThePlace) {
                        bench->workshop_path());
   settle();
   EXPECT_EQ(bar().value(), place);
+}
+
+class Scrolling : public Opening {};
+
+TEST_F(Scrolling, IsDoneByKeys) {
+  open_demo();
+  find("clutch hub");
+  ASSERT_GT(bar().maximum(), 0);
+  const auto press = [this](Qt::Key key, Qt::KeyboardModifiers held = Qt::NoModifier) {
+    QTest::keyClick(window().focusWidget(), key, held);
+    return bar().value();
+  };
+  const int line = press(Qt::Key_Down);
+  EXPECT_GT(line, 0);
+  const int page = press(Qt::Key_PageDown);
+  EXPECT_GT(page, line);
+  EXPECT_EQ(press(Qt::Key_PageUp), line);
+  EXPECT_EQ(press(Qt::Key_Space), page);
+  EXPECT_EQ(press(Qt::Key_Space, Qt::ShiftModifier), line);
+  EXPECT_EQ(press(Qt::Key_Up), 0);
+  EXPECT_EQ(press(Qt::Key_End), bar().maximum());
+  EXPECT_EQ(press(Qt::Key_Home), 0);
+  // It is the page that has the focus all the while.
+  EXPECT_NE(qobject_cast<PageView*>(window().focusWidget()), nullptr);
 }
 
 } // namespace

@@ -54,6 +54,7 @@ class AskingInWindows : public Asking {
         new QMessageBox(QMessageBox::NoIcon, QCoreApplication::applicationName(), text, QMessageBox::Cancel, &parent);
     box->setAttribute(Qt::WA_DeleteOnClose);
     QPushButton* button = box->addButton(yes, QMessageBox::AcceptRole);
+    box->setDefaultButton(QMessageBox::Cancel); // what is confirmed cannot be undone
     QObject::connect(box, &QMessageBox::finished, box,
                      [box, button, answer = std::move(answer)] { answer(box->clickedButton() == button); });
     box->open();

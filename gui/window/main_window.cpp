@@ -189,9 +189,30 @@ RecordPage* MainWindow::record_page(const std::string& form) {
 
 void MainWindow::open_record(const std::string& form, const RecordKey& key) {
   RecordPage* page = record_page(form);
+  const auto show = [this, page, key] {
+    page->show_record(key);
+    show_page(page);
+  };
+  if (!page->has_changes()) return show();
   // What was typed for the same record and not kept yet is still there.
-  if (page->key() != key || !page->has_changes()) page->show_record(key);
-  show_page(page);
+  if (page->key() == key) return show_page(page);
+  ask_to_lose({page->title()}, show);
+}
+
+QStringList MainWindow::not_entered() const {
+  QStringList titles;
+  for (const auto& [form, page] : forms_)
+    if (page->has_changes()) titles << page->title();
+  return titles;
+}
+
+void MainWindow::ask_to_lose(const QStringList& what, std::function<void()> does) {
+  asking_.confirm(*this,
+                  tr("Filled in, not yet entered into the workshop, and lost if you leave it: %1")
+                      .arg(what.join(QStringLiteral(", "))),
+                  tr("&Leave it"), [does = std::move(does)](bool yes) {
+                    if (yes) does();
+                  });
 }
 
 void MainWindow::open(const Target& target) {
@@ -300,6 +321,14 @@ void MainWindow::take_up_place() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
+  if (const QStringList lost = not_entered(); !leaving_ && !lost.isEmpty()) {
+    event->ignore();
+    return ask_to_lose(lost, [this] {
+      leaving_ = true;
+      // A window that is just refusing to close cannot close.
+      QMetaObject::invokeMethod(this, &QWidget::close, Qt::QueuedConnection);
+    });
+  }
   keep_place();
   QMainWindow::closeEvent(event);
 }

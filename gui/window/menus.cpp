@@ -125,7 +125,12 @@ void MainWindow::make_view_menu() {
     QAction* action = add(language, QLatin1String(name), {});
     action->setCheckable(true);
     action->setChecked(spoken() == QLatin1String(code));
-    connect(action, &QAction::triggered, this, [this, code] { bench_.speak_language(QLatin1String(code)); });
+    connect(action, &QAction::triggered, this, [this, action, code] {
+      action->setChecked(spoken() == QLatin1String(code)); // until the window is made anew, and its forms with it
+      const auto speak = [this, code] { bench_.speak_language(QLatin1String(code)); };
+      if (const QStringList lost = not_entered(); !lost.isEmpty()) return ask_to_lose(lost, speak);
+      speak();
+    });
   }
   connect(add(menu, tr("Ne&xt part of the window"), QKeySequence(Qt::Key_F6)), &QAction::triggered, this,
           &MainWindow::move_between_panes);

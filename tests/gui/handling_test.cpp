@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // What a hand does between two answers: opening, scrolling, leaving.
+#include <QAction>
 #include <QLineEdit>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QTest>
 
 #include "gui/pages/joint_page.hpp"
+#include "gui/pages/record_page.hpp"
+#include "gui/widgets/blank_edit.hpp"
 #include "gui/widgets/page_view.hpp"
 #include "tests/gui/desk.hpp"
 
@@ -96,6 +99,73 @@ TEST_F(Scrolling, IsDoneByKeys) {
   EXPECT_EQ(press(Qt::Key_Home), 0);
   // It is the page that has the focus all the while.
   EXPECT_NE(qobject_cast<PageView*>(window().focusWidget()), nullptr);
+}
+
+class Leaving : public Desk {
+ protected:
+  RecordPage& form(const RecordKey& key) {
+    window().open({Target::To::record, "machine", {{k_record_key, key.key}}});
+    auto* page = qobject_cast<RecordPage*>(window().page());
+    EXPECT_NE(page, nullptr);
+    return *page;
+  }
+  // With the key that quits.
+  bool leaves() {
+    QTest::keyClick(&window(), Qt::Key_Q, Qt::ControlModifier);
+    settle();
+    return window().isHidden();
+  }
+};
+
+TEST_F(Leaving, AsksWhatIsNotEnteredYet) {
+  open_demo();
+  form({}).blank("--called")->write("Bilge pump Reedwater 2");
+  window().open({Target::To::about}); // also where the form is not in front
+  asking.yes = false;
+  EXPECT_FALSE(leaves());
+  ASSERT_EQ(asking.questions.size(), 1);
+  EXPECT_TRUE(asking.questions.front().contains(QStringLiteral("New machine")))
+      << asking.questions.front().toStdString();
+  EXPECT_EQ(form({}).blank("--called")->words(), "Bilge pump Reedwater 2");
+  asking.yes = true;
+  EXPECT_TRUE(leaves());
+  EXPECT_EQ(asking.questions.size(), 2);
+}
+
+TEST_F(Leaving, AsksNothingWhereNothingWasChanged) {
+  open_demo();
+  form({{}, "pump"});
+  form({});
+  EXPECT_TRUE(leaves());
+  EXPECT_TRUE(asking.questions.isEmpty());
+}
+
+TEST_F(Leaving, AFormForAnotherRecordAsksAsWell) {
+  open_demo();
+  form({}).blank("--called")->write("Bilge pump Reedwater 2");
+  asking.yes = false;
+  EXPECT_EQ(form({{}, "pump"}).key().key, "");
+  EXPECT_EQ(form({}).blank("--called")->words(), "Bilge pump Reedwater 2");
+  asking.yes = true;
+  EXPECT_EQ(form({{}, "pump"}).key().key, "pump");
+}
+
+TEST_F(Leaving, AsksBeforeAnotherLanguageMakesTheWindowAnew) {
+  open_demo();
+  form({}).blank("--called")->write("Bilge pump Reedwater 2");
+  asking.yes = false;
+  QAction* german = nullptr;
+  for (QAction* action : window().findChildren<QAction*>())
+    if (action->text() == QStringLiteral("Deutsch")) german = action;
+  ASSERT_NE(german, nullptr);
+  german->trigger();
+  EXPECT_EQ(asking.questions.size(), 1);
+  EXPECT_EQ(memory->text(Kept::language), QStringLiteral("en"));
+  EXPECT_FALSE(german->isChecked());
+  asking.yes = true;
+  german->trigger();
+  EXPECT_EQ(memory->text(Kept::language), QStringLiteral("de"));
+  bench->speak_language(QStringLiteral("en"));
 }
 
 } // namespace

@@ -6,6 +6,7 @@
 #include "gui/look/utf8.hpp"
 #include "gui/models/away.hpp"
 #include "specdb/demo/demo_workshop.hpp"
+#include "specdb/question/kept_file.hpp"
 
 namespace clampwright::desk {
 
@@ -19,6 +20,14 @@ struct Opened {
   std::shared_ptr<specdb::WorkshopWatch> watch;
 };
 
+// Nothing is ever written over another file, whatever the window said that asked for its name.
+Result<void> expect_free(const std::filesystem::path& path) {
+  std::error_code ignored;
+  if (std::filesystem::symlink_status(path, ignored).type() == std::filesystem::file_type::not_found) return {};
+  return refuse(Trouble::cannot_create, "exists", "a file of that name is there already, and was left as it is",
+                path.string(), "choose another name, or open that file");
+}
+
 } // namespace
 
 WorkshopOpener::WorkshopOpener(Bench& bench, QObject* parent)
@@ -31,9 +40,22 @@ WorkshopOpener::~WorkshopOpener() = default;
 
 void WorkshopOpener::open(const std::filesystem::path& path) { start(path, {}, false); }
 
+void WorkshopOpener::make_new(const std::filesystem::path& path) {
+  const auto make = [path]() -> Result<void> {
+    if (auto is_free = expect_free(path); !is_free) return is_free;
+    const auto made = specdb::change_or_make(path, [](SQLite::Database&) -> Result<void> { return {}; });
+    if (!made) return Refusal(made.error());
+    return {};
+  };
+  start(path, make, false);
+}
+
 void WorkshopOpener::make_demo(const std::filesystem::path& path) {
-  start(
-      path, [path, today = bench_.place().today] { return specdb::make_demo_workshop(path, today); }, false);
+  const auto make = [path, today = bench_.place().today]() -> Result<void> {
+    if (auto is_free = expect_free(path); !is_free) return is_free;
+    return specdb::make_demo_workshop(path, today);
+  };
+  start(path, make, false);
 }
 
 void WorkshopOpener::read_again() {

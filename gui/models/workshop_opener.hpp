@@ -27,7 +27,9 @@ class WorkshopOpener : public QObject {
 
   // Reads the file and shows it on the bench. A second call while one is under way takes its place.
   void open(const std::filesystem::path& path);
-  // Makes a demo workshop there, then opens it.
+  // Makes an empty workshop there, then opens it; refuses where a file of that name is there.
+  void make_new(const std::filesystem::path& path);
+  // The same with a demo workshop.
   void make_demo(const std::filesystem::path& path);
   // Reads the open file again; where that fails, what was read before stays on the bench.
   void read_again();

@@ -29,6 +29,10 @@ RecordPage::RecordPage(Bench& bench, const RecordForm& form, QWidget* parent) : 
   set_kind(*name_, "heading");
   name_->setWordWrap(true);
   column->addWidget(name_);
+  no_workshop_ = new QLabel(tr("No workshop is open: open one, or make a new one, from the menu Workshop."), all);
+  set_kind(*no_workshop_, "refusal");
+  no_workshop_->setWordWrap(true);
+  column->addWidget(no_workshop_);
   for (const BlankGroup& group : form.groups)
     make_group(*column, group);
   std::vector<Blank> blanks;
@@ -62,6 +66,7 @@ RecordPage::RecordPage(Bench& bench, const RecordForm& form, QWidget* parent) : 
   connect(&bench, &Bench::changed, this, [this] {
     // Without a change of one's own the page follows the file; with one it stays, and keeping it finds the change.
     if (!busy_ && !is_new() && !has_changes()) fill();
+    no_workshop_->setVisible(this->bench().workshop() == nullptr);
     show_history();
   });
   put_on_look();
@@ -124,6 +129,7 @@ void RecordPage::fill() {
   reason_->setVisible(!is_new());
   const QString what = QCoreApplication::translate("Records", is_new() ? form_.new_one : form_.name);
   const std::string& of = is_new() ? key_.of : form_.id == "figure" ? key_.of : key_.key;
+  no_workshop_->setVisible(bench().workshop() == nullptr);
   name_->setText(of.empty() ? what : QStringLiteral("%1: %2").arg(what, from_utf8(of)));
   keep_->setText(is_new() ? tr("Ent&er into the workshop") : tr("R&evise"));
   read_all();
@@ -162,7 +168,7 @@ bool RecordPage::read_all() {
 
 void RecordPage::keep() {
   if (!read_all()) return;
-  if (bench().workshop_path().empty()) return say(tr("No workshop is open: open one from the menu Workshop."), true);
+  if (bench().workshop_path().empty()) return say(no_workshop_->text(), true);
   Keeping keeping;
   keeping.file = bench().workshop_path();
   keeping.today = bench().place().today;
@@ -207,6 +213,8 @@ void RecordPage::say(const QString& text, bool refusal) {
 }
 
 QString RecordPage::said() const { return said_->isHidden() ? QString() : said_->text(); }
+
+QString RecordPage::said_at_once() const { return no_workshop_->isHidden() ? QString() : no_workshop_->text(); }
 
 void RecordPage::show_history() {
   PageContent content = form_.history(bench().place(), key_);

@@ -40,6 +40,8 @@ class RecordPage : public Page {
   [[nodiscard]] QLineEdit& because() const { return *because_; }
   [[nodiscard]] QPushButton& keep_button() const { return *keep_; }
   [[nodiscard]] QString said() const;
+  // At its top, where nothing can be entered; empty with a workshop.
+  [[nodiscard]] QString said_at_once() const;
   [[nodiscard]] bool is_busy() const { return busy_; }
   // Was anything filled in that is not kept yet?
   [[nodiscard]] bool has_changes() const;
@@ -69,6 +71,7 @@ class RecordPage : public Page {
   std::vector<FlowLayout*> flows_;
   std::vector<QWidget*> only_new_;
   QLabel* name_ = nullptr;
+  QLabel* no_workshop_ = nullptr;
   QWidget* reason_ = nullptr;
   QLineEdit* because_ = nullptr;
   QPushButton* keep_ = nullptr;

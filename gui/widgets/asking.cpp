@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QMessageBox>
 #include <QPageLayout>
 #include <QPrintDialog>
@@ -29,6 +30,7 @@ class AskingInWindows : public Asking {
     auto* dialog = new QFileDialog(&parent, title, QString(), filter);
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->selectFile(name);
+    dialog->setDefaultSuffix(QFileInfo(name).suffix());
     show(*dialog, std::move(answer));
   }
 

@@ -89,8 +89,11 @@ MainWindow::MainWindow(Bench& bench, WorkshopOpener& opener, Asking& asking, QWi
     show_either();
   });
   connect(&opener, &WorkshopOpener::refused, this, [this](const Problem& problem) {
-    asking_.tell(*this, tr("The workshop cannot be opened"),
-                 worded(problem.message) + QStringLiteral("\n") + worded(problem.hint));
+    QString text = worded(problem.message);
+    if (!problem.input.empty()) text += QStringLiteral(" (%1)").arg(from_utf8(problem.input));
+    const bool made = problem.trouble == Trouble::cannot_create;
+    asking_.tell(*this, made ? tr("The workshop cannot be made") : tr("The workshop cannot be opened"),
+                 text + QStringLiteral("\n") + worded(problem.hint));
   });
   connect(&opener, &WorkshopOpener::opened, this, &MainWindow::show_banner);
   connect(&opener, &WorkshopOpener::lost, this, [this](const Problem& problem) {

@@ -44,6 +44,12 @@ void MainWindow::make_workshop_menu() {
       if (file) opener_.open(to_utf8(*file));
     });
   });
+  connect(add(menu, tr("&New workshop …"), QKeySequence::New), &QAction::triggered, this, [this, filter] {
+    asking_.file_to_save(*this, tr("Where to put the new workshop, empty at first"),
+                         QStringLiteral("workshop.clampwright"), filter, [this](const std::optional<QString>& file) {
+                           if (file) opener_.make_new(to_utf8(*file));
+                         });
+  });
   connect(add(menu, tr("Make a &demo workshop …"), {}), &QAction::triggered, this, [this, filter] {
     asking_.file_to_save(*this, tr("Where to put the invented demo workshop"), QStringLiteral("demo.clampwright"),
                          filter, [this](const std::optional<QString>& file) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // What a hand does between two answers: opening, scrolling, leaving.
+#include <fstream>
+
 #include <QAction>
 #include <QLineEdit>
 #include <QScrollArea>
@@ -11,6 +13,7 @@
 #include "gui/pages/record_page.hpp"
 #include "gui/widgets/blank_edit.hpp"
 #include "gui/widgets/page_view.hpp"
+#include "specdb/workshop/machines.hpp"
 #include "tests/gui/desk.hpp"
 
 namespace clampwright::desk {
@@ -166,6 +169,50 @@ TEST_F(Leaving, AsksBeforeAnotherLanguageMakesTheWindowAnew) {
   german->trigger();
   EXPECT_EQ(memory->text(Kept::language), QStringLiteral("de"));
   bench->speak_language(QStringLiteral("en"));
+}
+
+class OwnWorkshop : public Desk {
+ protected:
+  void make(const std::filesystem::path& path) {
+    asking.file = QString::fromStdString(path.string());
+    QAction* action = nullptr;
+    for (QAction* one : window().findChildren<QAction*>())
+      if (one->text() == QStringLiteral("&New workshop …")) action = one;
+    ASSERT_NE(action, nullptr);
+    action->trigger();
+    ASSERT_TRUE(wait_for([this] { return !opener->is_busy(); }));
+  }
+};
+
+TEST_F(OwnWorkshop, IsMadeEmptyAndOpened) {
+  make(file("mine.clampwright"));
+  ASSERT_NE(bench->workshop(), nullptr) << asking.told.join(QLatin1Char('\n')).toStdString();
+  EXPECT_EQ(bench->workshop_path(), file("mine.clampwright"));
+  EXPECT_FALSE(bench->is_invented());
+  EXPECT_TRUE(specdb::all_machines(*bench->workshop()).empty());
+  EXPECT_TRUE(asking.told.isEmpty());
+}
+
+TEST_F(OwnWorkshop, IsNeverMadeOverAnotherFile) {
+  const auto path = file("notes.clampwright");
+  std::ofstream(path) << "my notes";
+  make(path);
+  EXPECT_EQ(bench->workshop(), nullptr);
+  ASSERT_EQ(asking.told.size(), 1);
+  EXPECT_TRUE(asking.told.front().contains(QStringLiteral("notes.clampwright"))) << asking.told.front().toStdString();
+  EXPECT_TRUE(asking.told.front().contains(QStringLiteral("there already"))) << asking.told.front().toStdString();
+  std::string text;
+  std::getline(std::ifstream(path), text);
+  EXPECT_EQ(text, "my notes");
+}
+
+TEST_F(OwnWorkshop, IsAskedForBeforeAFormIsFilledIn) {
+  window().open({Target::To::record, "machine"});
+  auto* page = qobject_cast<RecordPage*>(window().page());
+  EXPECT_TRUE(page->said_at_once().contains(QStringLiteral("No workshop is open")))
+      << page->said_at_once().toStdString();
+  make(file("mine.clampwright"));
+  EXPECT_EQ(page->said_at_once(), QString());
 }
 
 } // namespace

@@ -66,7 +66,20 @@ void WorkshopOpener::look() {
   if (!busy_ && watch_ && watch_->look() != specdb::WorkshopChange::none) read_again();
 }
 
-void WorkshopOpener::start(const std::filesystem::path& path, const Work& first, bool again) {
+std::optional<std::filesystem::path> first_workshop(const QStringList& named, const Memory& memory,
+                                                    const std::optional<std::filesystem::path>& usual) {
+  if (!named.isEmpty()) return to_utf8(named.constFirst());
+  if (const QString last = memory.text(Kept::workshop); !last.isEmpty()) return to_utf8(last);
+  std::error_code ignored;
+  if (usual && std::filesystem::exists(*usual, ignored)) return usual;
+  return std::nullopt;
+}
+
+void WorkshopOpener::start(const std::filesystem::path& given, const Work& first, bool again) {
+  // What is remembered must be found from any folder.
+  std::error_code none;
+  const std::filesystem::path whole = std::filesystem::absolute(given, none);
+  const std::filesystem::path path = none ? given : whole;
   const int number = ++latest_;
   busy_ = true;
   const auto read = [path, first, watch = again ? watch_ : nullptr]() -> Result<Opened> {
@@ -85,10 +98,13 @@ void WorkshopOpener::start(const std::filesystem::path& path, const Work& first,
     if (!result) {
       if (again)
         emit lost(result.error());
-      else
+      else {
+        if (result.error().code == "no-workshop") not_there_ = path;
         emit refused(result.error());
+      }
       return;
     }
+    not_there_.reset();
     watch_ = result->watch;
     timer_->start();
     bench_.memory().keep(Kept::workshop, from_utf8(path.string()));

@@ -89,6 +89,7 @@ MainWindow::MainWindow(Bench& bench, WorkshopOpener& opener, Asking& asking, QWi
     show_either();
   });
   connect(&opener, &WorkshopOpener::refused, this, [this](const Problem& problem) {
+    if (opener_.not_there()) return show_banner(); // stays until there is one
     QString text = worded(problem.message);
     if (!problem.input.empty()) text += QStringLiteral(" (%1)").arg(from_utf8(problem.input));
     const bool made = problem.trouble == Trouble::cannot_create;
@@ -257,9 +258,18 @@ void MainWindow::start_again() {
   line_->setFocus();
 }
 
+QString MainWindow::banner() const { return banner_->isHidden() ? QString() : banner_->text(); }
+
 void MainWindow::show_banner() {
-  banner_->setText(worded(specdb::k_invented));
-  banner_->setVisible(bench_.is_invented());
+  if (const auto& file = opener_.not_there()) {
+    banner_->setText(tr("The workshop file %1 is not there. Open it from where it is now, or make a new one: menu "
+                        "Workshop.")
+                         .arg(from_utf8(file->string())));
+    banner_->show();
+  } else {
+    banner_->setText(worded(specdb::k_invented));
+    banner_->setVisible(bench_.is_invented());
+  }
   show_title();
 }
 

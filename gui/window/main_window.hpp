@@ -47,6 +47,8 @@ class MainWindow : public QMainWindow {
   [[nodiscard]] QLineEdit& find_line() const { return *line_; }
   [[nodiscard]] FindPanel& found() const { return *found_; }
   [[nodiscard]] Page* page() const;
+  // What stands above everything; empty as a rule.
+  [[nodiscard]] QString banner() const;
   [[nodiscard]] bool is_narrow() const;
 
  signals:

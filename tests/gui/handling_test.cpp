@@ -13,6 +13,7 @@
 #include "gui/pages/record_page.hpp"
 #include "gui/widgets/blank_edit.hpp"
 #include "gui/widgets/page_view.hpp"
+#include "specdb/demo/demo_workshop.hpp"
 #include "specdb/workshop/machines.hpp"
 #include "tests/gui/desk.hpp"
 
@@ -169,6 +170,47 @@ TEST_F(Leaving, AsksBeforeAnotherLanguageMakesTheWindowAnew) {
   german->trigger();
   EXPECT_EQ(memory->text(Kept::language), QStringLiteral("de"));
   bench->speak_language(QStringLiteral("en"));
+}
+
+class KnownWorkshop : public Desk {
+ protected:
+  void open(const std::filesystem::path& path) {
+    opener->open(path);
+    ASSERT_TRUE(wait_for([this] { return !opener->is_busy(); }));
+  }
+};
+
+// The desk is started from one folder today and from another tomorrow.
+TEST_F(KnownWorkshop, IsRememberedFromAnyFolder) {
+  ASSERT_TRUE(specdb::make_demo_workshop(file("mine.clampwright"), k_today));
+  const std::filesystem::path here = std::filesystem::current_path();
+  std::filesystem::current_path(file("."));
+  open("mine.clampwright");
+  std::filesystem::current_path(here);
+  EXPECT_EQ(first_workshop({}, *memory, std::nullopt), file("mine.clampwright"));
+}
+
+TEST_F(KnownWorkshop, IsMissedInASentenceThatStays) {
+  memory->keep(Kept::workshop, QString::fromStdString(file("gone.clampwright").string()));
+  const auto path = first_workshop({}, *memory, file("usual.clampwright"));
+  ASSERT_EQ(path, file("gone.clampwright"));
+  window();
+  open(*path);
+  EXPECT_TRUE(window().banner().contains(QStringLiteral("gone.clampwright is not there")))
+      << window().banner().toStdString();
+  EXPECT_TRUE(window().banner().contains(QStringLiteral("menu Workshop"))) << window().banner().toStdString();
+  open(file("named.clampwright"));
+  EXPECT_TRUE(window().banner().contains(QStringLiteral("named.clampwright"))) << window().banner().toStdString();
+  ASSERT_TRUE(specdb::make_demo_workshop(file("mine.clampwright"), k_today));
+  open(file("mine.clampwright"));
+  EXPECT_FALSE(window().banner().contains(QStringLiteral("not there"))) << window().banner().toStdString();
+}
+
+TEST_F(KnownWorkshop, IsTheUsualOneOnlyWhereItIs) {
+  EXPECT_EQ(first_workshop({}, *memory, file("usual.clampwright")), std::nullopt);
+  ASSERT_TRUE(specdb::make_demo_workshop(file("usual.clampwright"), k_today));
+  EXPECT_EQ(first_workshop({}, *memory, file("usual.clampwright")), file("usual.clampwright"));
+  EXPECT_EQ(first_workshop({QStringLiteral("named")}, *memory, file("usual.clampwright")), "named");
 }
 
 class OwnWorkshop : public Desk {

@@ -7,6 +7,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include "gui/look/utf8.hpp"
@@ -21,8 +22,8 @@ namespace clampwright::desk {
 RecordPage::RecordPage(Bench& bench, const RecordForm& form, QWidget* parent) : Page(bench, parent), form_(form) {
   auto* outer = new QVBoxLayout(this);
   outer->setContentsMargins(0, 0, 0, 0);
-  auto* scroll = new ScrollPane(this);
-  outer->addWidget(scroll);
+  pane_ = new ScrollPane(this);
+  outer->addWidget(pane_, 1);
   auto* all = new QWidget;
   auto* column = new QVBoxLayout(all);
   name_ = new QLabel(all);
@@ -52,16 +53,17 @@ RecordPage::RecordPage(Bench& bench, const RecordForm& form, QWidget* parent) : 
   reason->addWidget(label);
   reason->addWidget(because_);
   column->addWidget(reason_);
-  keep_ = new QPushButton(all);
+  // Below what scrolls: what came of pressing the button is in sight wherever one is in the form.
+  keep_ = new QPushButton(this);
   connect(keep_, &QPushButton::clicked, this, &RecordPage::keep);
-  column->addWidget(keep_, 0, Qt::AlignLeft);
-  said_ = new QLabel(all);
+  outer->addWidget(keep_, 0, Qt::AlignLeft);
+  said_ = new QLabel(this);
   said_->setWordWrap(true);
-  column->addWidget(said_);
+  outer->addWidget(said_);
   history_ = new PageView(bench.look(), all);
   column->addWidget(history_);
   column->addStretch(1);
-  scroll->setWidget(all);
+  pane_->setWidget(all);
   connect(&bench, &Bench::look_changed, this, &RecordPage::put_on_look);
   connect(&bench, &Bench::changed, this, [this] {
     // Without a change of one's own the page follows the file; with one it stays, and keeping it finds the change.
@@ -177,6 +179,7 @@ void RecordPage::keep() {
   keeping.events_seen = events_seen_;
   if (const QString text = because_->text().trimmed(); !is_new() && !text.isEmpty()) keeping.because = to_utf8(text);
   busy_ = true;
+  setFocus(); // a button that is switched off would hand it on, to the find line
   keep_->setEnabled(false);
   say(tr("Writing …"), false);
   away<RecordKey>(
@@ -195,15 +198,28 @@ void RecordPage::show_outcome(const Result<RecordKey>& outcome) {
     const Problem& problem = outcome.error();
     if (BlankEdit* edit = blank(problem.field); edit != nullptr) {
       edit->refuse(problem);
-      return say(tr("Nothing was written: see %1.").arg(edit->label()), true);
+      say(tr("Nothing was written: see %1.").arg(edit->label()), true);
+      return show_blank(*edit, *edit->field());
     }
-    return say(tr("Nothing was written: %1").arg(refusal_words(problem, names_)), true);
+    say(tr("Nothing was written: %1").arg(refusal_words(problem, names_)), true);
+    if (problem.field == "--because") return show_blank(*because_, *because_);
+    if (hasFocus()) keep_->setFocus();
+    return;
   }
   key_ = *outcome;
   before_ = filled();
   because_->clear();
+  read_all();
   say(tr("Kept."), false);
+  if (hasFocus()) keep_->setFocus();
   emit kept(key_);
+}
+
+void RecordPage::show_blank(QWidget& blank, QWidget& field) {
+  if (!isVisible()) return; // another page was opened in the meantime
+  field.setFocus();
+  // What it says has its room only after the next layout.
+  QTimer::singleShot(0, this, [this, &blank] { pane_->ensureWidgetVisible(&blank); });
 }
 
 void RecordPage::say(const QString& text, bool refusal) {

@@ -17,6 +17,7 @@ namespace clampwright::desk {
 class BlankEdit;
 class FlowLayout;
 class PageView;
+class ScrollPane;
 
 // A record to enter or to revise, and what happened to it. Nothing is written before the button is pressed, and then
 // all of it or nothing. What was typed stays while others change the file.
@@ -54,6 +55,8 @@ class RecordPage : public Page {
   void fill();
   void keep();
   void show_outcome(const Result<RecordKey>& outcome);
+  // Gives it the focus and scrolls to it, with what stands below it.
+  void show_blank(QWidget& blank, QWidget& field);
   void say(const QString& text, bool refusal);
   void show_history();
   void put_on_look();
@@ -77,6 +80,7 @@ class RecordPage : public Page {
   QPushButton* keep_ = nullptr;
   QLabel* said_ = nullptr;
   PageView* history_ = nullptr;
+  ScrollPane* pane_ = nullptr;
   bool busy_ = false;
 };
 

@@ -4,7 +4,9 @@
 #include <fstream>
 
 #include <QAction>
+#include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QTest>
@@ -255,6 +257,64 @@ TEST_F(OwnWorkshop, IsAskedForBeforeAFormIsFilledIn) {
       << page->said_at_once().toStdString();
   make(file("mine.clampwright"));
   EXPECT_EQ(page->said_at_once(), QString());
+}
+
+class RefusedForm : public Desk {
+ protected:
+  RecordPage& press_on_form(const RecordKey& key, const std::vector<std::pair<const char*, const char*>>& filled) {
+    window().resize(800, 600);
+    window().open({Target::To::record, "machine", {{k_record_key, key.key}}});
+    auto* page = qobject_cast<RecordPage*>(window().page());
+    for (const auto& [option, text] : filled)
+      page->blank(option)->write(text);
+    settle();
+    // By the keyboard, from the end of the form.
+    auto& bar = *page->findChild<QScrollArea*>()->verticalScrollBar();
+    bar.setValue(bar.maximum());
+    page->keep_button().setFocus();
+    QTest::keyClick(&page->keep_button(), Qt::Key_Space);
+    EXPECT_TRUE(wait_for([&] { return !page->is_busy(); }));
+    settle();
+    return *page;
+  }
+  bool in_sight(const QWidget& widget) {
+    return QRect(widget.mapTo(&window(), QPoint()), widget.size()).intersected(window().rect()).size() ==
+               widget.size() &&
+           widget.visibleRegion().boundingRect().size() == widget.size();
+  }
+  bool message_in_sight(const RecordPage& page) {
+    for (const QLabel* label : page.findChildren<QLabel*>())
+      if (label->text() == page.said()) return in_sight(*label);
+    return false;
+  }
+};
+
+TEST_F(RefusedForm, ShowsTheFaultyBlankAndWhatIsWrong) {
+  open_demo();
+  RecordPage& page =
+      press_on_form({}, {{"--called", "Bilge pump"}, {"--kind", "pump"}, {"--stroke", "44 mm"}, {"--rod", "10 mm"}});
+  EXPECT_TRUE(page.said().startsWith(QStringLiteral("Nothing was written"))) << page.said().toStdString();
+  EXPECT_TRUE(message_in_sight(page));
+  BlankEdit& blank = *page.blank("--rod"); // shorter than half of the stroke
+  EXPECT_TRUE(blank.is_refused());
+  EXPECT_TRUE(in_sight(blank));
+  EXPECT_TRUE(blank.isAncestorOf(window().focusWidget()));
+}
+
+TEST_F(RefusedForm, AsksForTheReasonWhereItIsToBeWritten) {
+  open_demo();
+  RecordPage& page = press_on_form({{}, "pump"}, {{"--stroke", "51 mm"}});
+  EXPECT_TRUE(page.said().startsWith(QStringLiteral("Nothing was written"))) << page.said().toStdString();
+  EXPECT_TRUE(message_in_sight(page));
+  EXPECT_TRUE(in_sight(page.because()));
+  EXPECT_EQ(window().focusWidget(), &page.because());
+}
+
+TEST_F(RefusedForm, KeepsTheFocusWhereAllIsWell) {
+  open_demo();
+  RecordPage& page = press_on_form({}, {{"--called", "Bilge pump Reedwater 2"}, {"--kind", "bilge pump"}});
+  EXPECT_EQ(page.said(), QStringLiteral("Kept."));
+  EXPECT_TRUE(page.isAncestorOf(window().focusWidget()));
 }
 
 } // namespace

@@ -84,7 +84,7 @@ void JointPage::make_choices(FlowLayout& row) {
   wrench_->setAccessibleName(tr("wrench in hand"));
   connect(wrench_, &QComboBox::activated, this,
           [this] { bench().take_wrench(to_utf8(wrench_->currentData().toString())); });
-  labelled(tr("&Wrench"), wrench_, wrench_);
+  labelled(tr("W&rench"), wrench_, wrench_);
   unit_ = new ChoiceList;
   unit_->setAccessibleName(tr("unit of torque"));
   for (const quantity::Unit& unit : quantity::all_units())

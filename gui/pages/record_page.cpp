@@ -48,7 +48,7 @@ RecordPage::RecordPage(Bench& bench, const RecordForm& form, QWidget* parent) : 
   because_ = new QLineEdit(reason_);
   because_->setAccessibleName(tr("reason of the revision"));
   because_->setPlaceholderText(tr("measured again"));
-  auto* label = new QLabel(tr("&Because"), reason_);
+  auto* label = new QLabel(tr("Beca&use"), reason_);
   label->setBuddy(because_);
   reason->addWidget(label);
   reason->addWidget(because_);

@@ -159,7 +159,7 @@ QString SentencePage::title() const { return QCoreApplication::translate("Senten
 
 void SentencePage::show_more(bool more) {
   more_->setVisible(more);
-  more_button_->setText(more ? tr("&Hide what else may be known") : tr("&What else is known?"));
+  more_button_->setText(more ? tr("Hide what else may be &known") : tr("What else is &known?"));
 }
 
 void SentencePage::put_on_look() {

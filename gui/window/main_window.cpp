@@ -306,6 +306,9 @@ bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
   // Typing where nothing takes letters begins to find.
   const bool plain = (key->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier)) == 0;
   const QString text = key->text();
+  // With Alt a letter is the key of something; where that is switched off, of nothing. It is never written.
+  const bool alt = (key->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier)) == Qt::AltModifier;
+  if (alt && takes_letters(widget) && text.size() == 1 && text[0].isPrint()) return true;
   if (plain && !takes_letters(widget) && text.size() == 1 && text[0].isLetterOrNumber()) {
     line_->setFocus();
     line_->setText(text);

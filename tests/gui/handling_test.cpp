@@ -13,6 +13,7 @@
 
 #include "gui/pages/joint_page.hpp"
 #include "gui/pages/record_page.hpp"
+#include "gui/pages/sentence_page.hpp"
 #include "gui/widgets/blank_edit.hpp"
 #include "gui/widgets/page_view.hpp"
 #include "specdb/demo/demo_workshop.hpp"
@@ -315,6 +316,23 @@ TEST_F(RefusedForm, KeepsTheFocusWhereAllIsWell) {
   RecordPage& page = press_on_form({}, {{"--called", "Bilge pump Reedwater 2"}, {"--kind", "bilge pump"}});
   EXPECT_EQ(page.said(), QStringLiteral("Kept."));
   EXPECT_TRUE(page.isAncestorOf(window().focusWidget()));
+}
+
+class Keys : public Desk {};
+
+// "Copy the answer" has Alt+C, and is off while there is no answer.
+TEST_F(Keys, OfWhatIsOffWriteNothing) {
+  window().open({Target::To::sentence, "clamp"});
+  auto* page = qobject_cast<SentencePage*>(window().page());
+  for (const char* option : {"--torque", "--class", "THREAD"}) { // a quantity, a list, words
+    QWidget* field = page->blank(option)->field();
+    field->setFocus();
+    QTest::keyClick(field, Qt::Key_C, Qt::AltModifier);
+    EXPECT_EQ(page->blank(option)->words(), std::nullopt) << option;
+  }
+  window().start_again();
+  QTest::keyClick(&window().find_line(), Qt::Key_C, Qt::AltModifier);
+  EXPECT_EQ(window().find_line().text(), QString());
 }
 
 } // namespace

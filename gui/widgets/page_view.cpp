@@ -15,6 +15,7 @@ namespace clampwright::desk {
 PageView::PageView(const Look& look, QWidget* parent) : QTextBrowser(parent), look_(look) {
   setAccessibleName(tr("answer"));
   setOpenLinks(false);
+  setFocusPolicy(Qt::StrongFocus); // a wheel on its way through the page takes it from no blank
   setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
   setTextInteractionFlags(Qt::TextBrowserInteraction | Qt::TextSelectableByKeyboard);

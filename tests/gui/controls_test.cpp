@@ -13,10 +13,12 @@
 #include <QMenuBar>
 #include <QScrollArea>
 #include <QTest>
+#include <QWheelEvent>
 
 #include "gui/look/utf8.hpp"
 #include "gui/pages/page.hpp"
 #include "gui/pages/sentence_page.hpp"
+#include "gui/widgets/plot_pane.hpp"
 #include "tests/gui/desk.hpp"
 
 namespace clampwright::desk {
@@ -90,6 +92,30 @@ TEST_F(Controls, AreReachedByTab) {
     }
     for (QWidget* widget : wanted)
       EXPECT_TRUE(reached.contains(widget)) << told(*widget);
+  });
+}
+
+// Nothing in a page that scrolls is changed or takes the focus from a blank because a wheel passes over it.
+TEST_F(Controls, LetTheWheelPass) {
+  open_demo();
+  on_every_page([this] {
+    auto* pane = window().page()->findChild<QScrollArea*>();
+    if (pane == nullptr) return;
+    for (QWidget* widget : shown<QWidget>(*pane)) {
+      EXPECT_NE(widget->focusPolicy() & Qt::WheelFocus, Qt::WheelFocus) << told(*widget);
+      auto* list = qobject_cast<QComboBox*>(widget);
+      if (list == nullptr) continue;
+      const QString before = list->currentText();
+      const QPointF middle = list->rect().center();
+      QWheelEvent wheel(middle, list->mapToGlobal(middle), {}, {0, -120}, Qt::NoButton, Qt::NoModifier,
+                        Qt::NoScrollPhase, false);
+      QApplication::sendEvent(list, &wheel);
+      EXPECT_EQ(list->currentText(), before) << told(*widget);
+    }
+    if (auto* page = qobject_cast<SentencePage*>(window().page()); page != nullptr && page->plot().isVisible()) {
+      const QWidget& plot = page->plot();
+      EXPECT_EQ(plot.childAt(plot.rect().center()), nullptr) << "the curve keeps the wheel to itself";
+    }
   });
 }
 

@@ -6,7 +6,6 @@
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QDate>
-#include <QFileInfo>
 
 #include "core/version/version.hpp"
 #include "gui/drawings/program_icon.hpp"
@@ -32,15 +31,6 @@ std::optional<std::string> variable(const char* name) {
   const QByteArray value = qgetenv(name);
   if (value.isEmpty()) return std::nullopt;
   return value.toStdString();
-}
-
-// What to open: as told, else what was open last, else the usual place; nothing where none of them is there.
-std::optional<std::filesystem::path> file_to_open(const QStringList& told, const desk::Memory& memory) {
-  if (!told.isEmpty()) return desk::to_utf8(told.constFirst());
-  if (const QString last = memory.text(desk::Kept::workshop); QFileInfo::exists(last)) return desk::to_utf8(last);
-  const auto usual = specdb::usual_workshop(variable("XDG_DATA_HOME"), variable("HOME"));
-  if (usual && QFileInfo::exists(desk::from_utf8(usual->string()))) return usual;
-  return std::nullopt;
 }
 
 } // namespace
@@ -89,6 +79,7 @@ int main(int argc, char** argv) {
   // Every string of a window is read when it is made. It cannot go while its own menu is at work.
   QObject::connect(&bench, &desk::Bench::language_changed, &application, make_window, Qt::QueuedConnection);
   make_window();
-  if (const auto file = file_to_open(parser.positionalArguments(), *memory)) opener.open(*file);
+  const auto usual = specdb::usual_workshop(variable("XDG_DATA_HOME"), variable("HOME"));
+  if (const auto file = desk::first_workshop(parser.positionalArguments(), *memory, usual)) opener.open(*file);
   return QApplication::exec();
 }

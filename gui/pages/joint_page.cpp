@@ -8,7 +8,6 @@
 #include <QGuiApplication>
 #include <QLabel>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
@@ -20,6 +19,7 @@
 #include "gui/widgets/choice_list.hpp"
 #include "gui/widgets/flow_layout.hpp"
 #include "gui/widgets/page_view.hpp"
+#include "gui/widgets/scroll_pane.hpp"
 #include "specdb/workshop/joints.hpp"
 #include "specdb/workshop/wrenches.hpp"
 
@@ -41,9 +41,7 @@ constexpr std::array k_goes_on{"clamp", "substitute", "hold", "wrench", "sequenc
 JointPage::JointPage(Bench& bench, QWidget* parent) : Page(bench, parent) {
   auto* outer = new QVBoxLayout(this);
   outer->setContentsMargins(0, 0, 0, 0);
-  auto* scroll = new QScrollArea(this);
-  scroll->setWidgetResizable(true);
-  scroll->setFocusPolicy(Qt::NoFocus);
+  auto* scroll = new ScrollPane(this);
   outer->addWidget(scroll);
   auto* all = new QWidget;
   auto* column = new QVBoxLayout(all);
@@ -86,7 +84,7 @@ void JointPage::make_choices(FlowLayout& row) {
   wrench_->setAccessibleName(tr("wrench in hand"));
   connect(wrench_, &QComboBox::activated, this,
           [this] { bench().take_wrench(to_utf8(wrench_->currentData().toString())); });
-  labelled(tr("&Wrench"), wrench_, wrench_);
+  labelled(tr("W&rench"), wrench_, wrench_);
   unit_ = new ChoiceList;
   unit_->setAccessibleName(tr("unit of torque"));
   for (const quantity::Unit& unit : quantity::all_units())

@@ -1,22 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/pages/reading_page.hpp"
 
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "gui/look/utf8.hpp"
 #include "gui/text/page_text.hpp"
 #include "gui/text/wording.hpp"
 #include "gui/widgets/page_view.hpp"
+#include "gui/widgets/scroll_pane.hpp"
 
 namespace clampwright::desk {
 
 ReadingPage::ReadingPage(Bench& bench, QWidget* parent) : Page(bench, parent) {
   auto* outer = new QVBoxLayout(this);
   outer->setContentsMargins(0, 0, 0, 0);
-  auto* scroll = new QScrollArea(this);
-  scroll->setWidgetResizable(true);
-  scroll->setFocusPolicy(Qt::NoFocus);
+  auto* scroll = new ScrollPane(this);
   auto* all = new QWidget;
   auto* column = new QVBoxLayout(all);
   view_ = new PageView(bench.look(), all);

@@ -7,7 +7,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QScrollArea>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include "gui/look/utf8.hpp"
@@ -15,22 +15,25 @@
 #include "gui/widgets/blank_edit.hpp"
 #include "gui/widgets/flow_layout.hpp"
 #include "gui/widgets/page_view.hpp"
+#include "gui/widgets/scroll_pane.hpp"
 
 namespace clampwright::desk {
 
 RecordPage::RecordPage(Bench& bench, const RecordForm& form, QWidget* parent) : Page(bench, parent), form_(form) {
   auto* outer = new QVBoxLayout(this);
   outer->setContentsMargins(0, 0, 0, 0);
-  auto* scroll = new QScrollArea(this);
-  scroll->setWidgetResizable(true);
-  scroll->setFocusPolicy(Qt::NoFocus);
-  outer->addWidget(scroll);
+  pane_ = new ScrollPane(this);
+  outer->addWidget(pane_, 1);
   auto* all = new QWidget;
   auto* column = new QVBoxLayout(all);
   name_ = new QLabel(all);
   set_kind(*name_, "heading");
   name_->setWordWrap(true);
   column->addWidget(name_);
+  no_workshop_ = new QLabel(tr("No workshop is open: open one, or make a new one, from the menu Workshop."), all);
+  set_kind(*no_workshop_, "refusal");
+  no_workshop_->setWordWrap(true);
+  column->addWidget(no_workshop_);
   for (const BlankGroup& group : form.groups)
     make_group(*column, group);
   std::vector<Blank> blanks;
@@ -45,25 +48,27 @@ RecordPage::RecordPage(Bench& bench, const RecordForm& form, QWidget* parent) : 
   because_ = new QLineEdit(reason_);
   because_->setAccessibleName(tr("reason of the revision"));
   because_->setPlaceholderText(tr("measured again"));
-  auto* label = new QLabel(tr("&Because"), reason_);
+  auto* label = new QLabel(tr("Beca&use"), reason_);
   label->setBuddy(because_);
   reason->addWidget(label);
   reason->addWidget(because_);
   column->addWidget(reason_);
-  keep_ = new QPushButton(all);
+  // Below what scrolls: what came of pressing the button is in sight wherever one is in the form.
+  keep_ = new QPushButton(this);
   connect(keep_, &QPushButton::clicked, this, &RecordPage::keep);
-  column->addWidget(keep_, 0, Qt::AlignLeft);
-  said_ = new QLabel(all);
+  outer->addWidget(keep_, 0, Qt::AlignLeft);
+  said_ = new QLabel(this);
   said_->setWordWrap(true);
-  column->addWidget(said_);
+  outer->addWidget(said_);
   history_ = new PageView(bench.look(), all);
   column->addWidget(history_);
   column->addStretch(1);
-  scroll->setWidget(all);
+  pane_->setWidget(all);
   connect(&bench, &Bench::look_changed, this, &RecordPage::put_on_look);
   connect(&bench, &Bench::changed, this, [this] {
     // Without a change of one's own the page follows the file; with one it stays, and keeping it finds the change.
     if (!busy_ && !is_new() && !has_changes()) fill();
+    no_workshop_->setVisible(this->bench().workshop() == nullptr);
     show_history();
   });
   put_on_look();
@@ -126,6 +131,7 @@ void RecordPage::fill() {
   reason_->setVisible(!is_new());
   const QString what = QCoreApplication::translate("Records", is_new() ? form_.new_one : form_.name);
   const std::string& of = is_new() ? key_.of : form_.id == "figure" ? key_.of : key_.key;
+  no_workshop_->setVisible(bench().workshop() == nullptr);
   name_->setText(of.empty() ? what : QStringLiteral("%1: %2").arg(what, from_utf8(of)));
   keep_->setText(is_new() ? tr("Ent&er into the workshop") : tr("R&evise"));
   read_all();
@@ -164,7 +170,7 @@ bool RecordPage::read_all() {
 
 void RecordPage::keep() {
   if (!read_all()) return;
-  if (bench().workshop_path().empty()) return say(tr("No workshop is open: open one from the menu Workshop."), true);
+  if (bench().workshop_path().empty()) return say(no_workshop_->text(), true);
   Keeping keeping;
   keeping.file = bench().workshop_path();
   keeping.today = bench().place().today;
@@ -173,6 +179,7 @@ void RecordPage::keep() {
   keeping.events_seen = events_seen_;
   if (const QString text = because_->text().trimmed(); !is_new() && !text.isEmpty()) keeping.because = to_utf8(text);
   busy_ = true;
+  setFocus(); // a button that is switched off would hand it on, to the find line
   keep_->setEnabled(false);
   say(tr("Writing …"), false);
   away<RecordKey>(
@@ -191,15 +198,28 @@ void RecordPage::show_outcome(const Result<RecordKey>& outcome) {
     const Problem& problem = outcome.error();
     if (BlankEdit* edit = blank(problem.field); edit != nullptr) {
       edit->refuse(problem);
-      return say(tr("Nothing was written: see %1.").arg(edit->label()), true);
+      say(tr("Nothing was written: see %1.").arg(edit->label()), true);
+      return show_blank(*edit, *edit->field());
     }
-    return say(tr("Nothing was written: %1").arg(refusal_words(problem, names_)), true);
+    say(tr("Nothing was written: %1").arg(refusal_words(problem, names_)), true);
+    if (problem.field == "--because") return show_blank(*because_, *because_);
+    if (hasFocus()) keep_->setFocus();
+    return;
   }
   key_ = *outcome;
   before_ = filled();
   because_->clear();
+  read_all();
   say(tr("Kept."), false);
+  if (hasFocus()) keep_->setFocus();
   emit kept(key_);
+}
+
+void RecordPage::show_blank(QWidget& blank, QWidget& field) {
+  if (!isVisible()) return; // another page was opened in the meantime
+  field.setFocus();
+  // What it says has its room only after the next layout.
+  QTimer::singleShot(0, this, [this, &blank] { pane_->ensureWidgetVisible(&blank); });
 }
 
 void RecordPage::say(const QString& text, bool refusal) {
@@ -209,6 +229,8 @@ void RecordPage::say(const QString& text, bool refusal) {
 }
 
 QString RecordPage::said() const { return said_->isHidden() ? QString() : said_->text(); }
+
+QString RecordPage::said_at_once() const { return no_workshop_->isHidden() ? QString() : no_workshop_->text(); }
 
 void RecordPage::show_history() {
   PageContent content = form_.history(bench().place(), key_);

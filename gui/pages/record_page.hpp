@@ -17,6 +17,7 @@ namespace clampwright::desk {
 class BlankEdit;
 class FlowLayout;
 class PageView;
+class ScrollPane;
 
 // A record to enter or to revise, and what happened to it. Nothing is written before the button is pressed, and then
 // all of it or nothing. What was typed stays while others change the file.
@@ -40,6 +41,8 @@ class RecordPage : public Page {
   [[nodiscard]] QLineEdit& because() const { return *because_; }
   [[nodiscard]] QPushButton& keep_button() const { return *keep_; }
   [[nodiscard]] QString said() const;
+  // At its top, where nothing can be entered; empty with a workshop.
+  [[nodiscard]] QString said_at_once() const;
   [[nodiscard]] bool is_busy() const { return busy_; }
   // Was anything filled in that is not kept yet?
   [[nodiscard]] bool has_changes() const;
@@ -52,6 +55,8 @@ class RecordPage : public Page {
   void fill();
   void keep();
   void show_outcome(const Result<RecordKey>& outcome);
+  // Gives it the focus and scrolls to it, with what stands below it.
+  void show_blank(QWidget& blank, QWidget& field);
   void say(const QString& text, bool refusal);
   void show_history();
   void put_on_look();
@@ -69,11 +74,13 @@ class RecordPage : public Page {
   std::vector<FlowLayout*> flows_;
   std::vector<QWidget*> only_new_;
   QLabel* name_ = nullptr;
+  QLabel* no_workshop_ = nullptr;
   QWidget* reason_ = nullptr;
   QLineEdit* because_ = nullptr;
   QPushButton* keep_ = nullptr;
   QLabel* said_ = nullptr;
   PageView* history_ = nullptr;
+  ScrollPane* pane_ = nullptr;
   bool busy_ = false;
 };
 

@@ -8,7 +8,6 @@
 #include <QGuiApplication>
 #include <QLabel>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "core/text/plain_text.hpp"
@@ -18,6 +17,7 @@
 #include "gui/widgets/flow_layout.hpp"
 #include "gui/widgets/page_view.hpp"
 #include "gui/widgets/plot_pane.hpp"
+#include "gui/widgets/scroll_pane.hpp"
 
 namespace clampwright::desk {
 
@@ -25,9 +25,7 @@ SentencePage::SentencePage(Bench& bench, const Sentence& sentence, QWidget* pare
     : Page(bench, parent), sentence_(sentence) {
   auto* outer = new QVBoxLayout(this);
   outer->setContentsMargins(0, 0, 0, 0);
-  auto* scroll = new QScrollArea(this);
-  scroll->setWidgetResizable(true);
-  scroll->setFocusPolicy(Qt::NoFocus);
+  auto* scroll = new ScrollPane(this);
   outer->addWidget(scroll);
   auto* all = new QWidget;
   auto* column = new QVBoxLayout(all);
@@ -161,7 +159,7 @@ QString SentencePage::title() const { return QCoreApplication::translate("Senten
 
 void SentencePage::show_more(bool more) {
   more_->setVisible(more);
-  more_button_->setText(more ? tr("&Hide what else may be known") : tr("&What else is known?"));
+  more_button_->setText(more ? tr("Hide what else may be &known") : tr("What else is &known?"));
 }
 
 void SentencePage::put_on_look() {

@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QMessageBox>
 #include <QPageLayout>
 #include <QPrintDialog>
@@ -29,6 +30,7 @@ class AskingInWindows : public Asking {
     auto* dialog = new QFileDialog(&parent, title, QString(), filter);
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->selectFile(name);
+    dialog->setDefaultSuffix(QFileInfo(name).suffix());
     show(*dialog, std::move(answer));
   }
 
@@ -54,6 +56,7 @@ class AskingInWindows : public Asking {
         new QMessageBox(QMessageBox::NoIcon, QCoreApplication::applicationName(), text, QMessageBox::Cancel, &parent);
     box->setAttribute(Qt::WA_DeleteOnClose);
     QPushButton* button = box->addButton(yes, QMessageBox::AcceptRole);
+    box->setDefaultButton(QMessageBox::Cancel); // what is confirmed cannot be undone
     QObject::connect(box, &QMessageBox::finished, box,
                      [box, button, answer = std::move(answer)] { answer(box->clickedButton() == button); });
     box->open();

@@ -8,6 +8,8 @@
 
 namespace clampwright::desk {
 
+ChoiceList::ChoiceList(QWidget* parent) : QComboBox(parent) { setFocusPolicy(Qt::StrongFocus); }
+
 void ChoiceList::paintEvent(QPaintEvent* event) {
   QComboBox::paintEvent(event);
   QPainter painter(this);

@@ -6,12 +6,12 @@
 namespace clampwright::desk {
 
 // A list to choose from, with an arrow in the ink of its text. A wheel that passes over it on its way down the page
-// must not change it.
+// must not change it, nor give it the focus.
 class ChoiceList : public QComboBox {
   Q_OBJECT
 
  public:
-  using QComboBox::QComboBox;
+  explicit ChoiceList(QWidget* parent = nullptr);
 
  protected:
   void paintEvent(QPaintEvent* event) override;

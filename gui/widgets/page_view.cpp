@@ -4,15 +4,18 @@
 #include <cmath>
 
 #include <QAccessible>
+#include <QKeyEvent>
 #include <QScrollBar>
 
 #include "gui/look/utf8.hpp"
+#include "gui/widgets/scroll_pane.hpp"
 
 namespace clampwright::desk {
 
 PageView::PageView(const Look& look, QWidget* parent) : QTextBrowser(parent), look_(look) {
   setAccessibleName(tr("answer"));
   setOpenLinks(false);
+  setFocusPolicy(Qt::StrongFocus); // a wheel on its way through the page takes it from no blank
   setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
   setTextInteractionFlags(Qt::TextBrowserInteraction | Qt::TextSelectableByKeyboard);
@@ -63,6 +66,12 @@ void PageView::write() {
   text_ = std::move(text);
   setVisible(has_page_);
   fit_height();
+}
+
+// All of it stands in what scrolls: there is nothing in it to scroll to.
+void PageView::keyPressEvent(QKeyEvent* event) {
+  if (ScrollPane::scrolls(*event)) return event->ignore();
+  QTextBrowser::keyPressEvent(event);
 }
 
 void PageView::resizeEvent(QResizeEvent* event) {

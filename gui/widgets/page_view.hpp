@@ -27,6 +27,7 @@ class PageView : public QTextBrowser {
   void put_on(const Look& look);
 
  protected:
+  void keyPressEvent(QKeyEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
 
  private:

@@ -153,7 +153,9 @@ PlotPane::PlotPane(const Look& look, QWidget* parent)
   view_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   view_->setSelectionBehavior(QAbstractItemView::SelectRows);
   view_->setTabKeyNavigation(false);
+  view_->setFocusPolicy(Qt::StrongFocus);
   plot_->setFocusPolicy(Qt::NoFocus);
+  plot_->setAttribute(Qt::WA_TransparentForMouseEvents); // it would keep the wheel to itself
   put_on(look);
   show_table(false);
 }

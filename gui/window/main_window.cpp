@@ -25,6 +25,7 @@
 #include "gui/pages/sentence_page.hpp"
 #include "gui/text/wording.hpp"
 #include "gui/widgets/find_panel.hpp"
+#include "gui/widgets/scroll_pane.hpp"
 #include "specdb/question/joint_report.hpp"
 
 namespace clampwright::desk {
@@ -88,8 +89,12 @@ MainWindow::MainWindow(Bench& bench, WorkshopOpener& opener, Asking& asking, QWi
     show_either();
   });
   connect(&opener, &WorkshopOpener::refused, this, [this](const Problem& problem) {
-    asking_.tell(*this, tr("The workshop cannot be opened"),
-                 worded(problem.message) + QStringLiteral("\n") + worded(problem.hint));
+    if (opener_.not_there()) return show_banner(); // stays until there is one
+    QString text = worded(problem.message);
+    if (!problem.input.empty()) text += QStringLiteral(" (%1)").arg(from_utf8(problem.input));
+    const bool made = problem.trouble == Trouble::cannot_create;
+    asking_.tell(*this, made ? tr("The workshop cannot be made") : tr("The workshop cannot be opened"),
+                 text + QStringLiteral("\n") + worded(problem.hint));
   });
   connect(&opener, &WorkshopOpener::opened, this, &MainWindow::show_banner);
   connect(&opener, &WorkshopOpener::lost, this, [this](const Problem& problem) {
@@ -123,6 +128,9 @@ void MainWindow::show_page(Page* page) {
   page_in_front_ = true;
   show_either();
   show_title();
+  // What is opened begins at its beginning: the figure and which way to turn stand there.
+  for (ScrollPane* pane : page->findChildren<ScrollPane*>())
+    pane->to_top();
   page->take_focus();
 }
 
@@ -185,9 +193,30 @@ RecordPage* MainWindow::record_page(const std::string& form) {
 
 void MainWindow::open_record(const std::string& form, const RecordKey& key) {
   RecordPage* page = record_page(form);
+  const auto show = [this, page, key] {
+    page->show_record(key);
+    show_page(page);
+  };
+  if (!page->has_changes()) return show();
   // What was typed for the same record and not kept yet is still there.
-  if (page->key() != key || !page->has_changes()) page->show_record(key);
-  show_page(page);
+  if (page->key() == key) return show_page(page);
+  ask_to_lose({page->title()}, show);
+}
+
+QStringList MainWindow::not_entered() const {
+  QStringList titles;
+  for (const auto& [form, page] : forms_)
+    if (page->has_changes()) titles << page->title();
+  return titles;
+}
+
+void MainWindow::ask_to_lose(const QStringList& what, std::function<void()> does) {
+  asking_.confirm(*this,
+                  tr("Filled in, not yet entered into the workshop, and lost if you leave it: %1")
+                      .arg(what.join(QStringLiteral(", "))),
+                  tr("&Leave it"), [does = std::move(does)](bool yes) {
+                    if (yes) does();
+                  });
 }
 
 void MainWindow::open(const Target& target) {
@@ -229,9 +258,18 @@ void MainWindow::start_again() {
   line_->setFocus();
 }
 
+QString MainWindow::banner() const { return banner_->isHidden() ? QString() : banner_->text(); }
+
 void MainWindow::show_banner() {
-  banner_->setText(worded(specdb::k_invented));
-  banner_->setVisible(bench_.is_invented());
+  if (const auto& file = opener_.not_there()) {
+    banner_->setText(tr("The workshop file %1 is not there. Open it from where it is now, or make a new one: menu "
+                        "Workshop.")
+                         .arg(from_utf8(file->string())));
+    banner_->show();
+  } else {
+    banner_->setText(worded(specdb::k_invented));
+    banner_->setVisible(bench_.is_invented());
+  }
   show_title();
 }
 
@@ -268,6 +306,9 @@ bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
   // Typing where nothing takes letters begins to find.
   const bool plain = (key->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier)) == 0;
   const QString text = key->text();
+  // With Alt a letter is the key of something; where that is switched off, of nothing. It is never written.
+  const bool alt = (key->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier)) == Qt::AltModifier;
+  if (alt && takes_letters(widget) && text.size() == 1 && text[0].isPrint()) return true;
   if (plain && !takes_letters(widget) && text.size() == 1 && text[0].isLetterOrNumber()) {
     line_->setFocus();
     line_->setText(text);
@@ -296,6 +337,14 @@ void MainWindow::take_up_place() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
+  if (const QStringList lost = not_entered(); !leaving_ && !lost.isEmpty()) {
+    event->ignore();
+    return ask_to_lose(lost, [this] {
+      leaving_ = true;
+      // A window that is just refusing to close cannot close.
+      QMetaObject::invokeMethod(this, &QWidget::close, Qt::QueuedConnection);
+    });
+  }
   keep_place();
   QMainWindow::closeEvent(event);
 }

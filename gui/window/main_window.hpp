@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
 #include <map>
 
 #include <QMainWindow>
@@ -46,6 +47,8 @@ class MainWindow : public QMainWindow {
   [[nodiscard]] QLineEdit& find_line() const { return *line_; }
   [[nodiscard]] FindPanel& found() const { return *found_; }
   [[nodiscard]] Page* page() const;
+  // What stands above everything; empty as a rule.
+  [[nodiscard]] QString banner() const;
   [[nodiscard]] bool is_narrow() const;
 
  signals:
@@ -75,6 +78,10 @@ class MainWindow : public QMainWindow {
   RecordsPage* records_page();
   RecordPage* record_page(const std::string& form);
   void open_record(const std::string& form, const RecordKey& key);
+  // The forms with something filled in that is not in the workshop yet: "New joint: pump".
+  [[nodiscard]] QStringList not_entered() const;
+  // Does it where the person lets go of what is filled in there.
+  void ask_to_lose(const QStringList& what, std::function<void()> does);
   void move_between_panes();
 
   Bench& bench_;
@@ -92,6 +99,7 @@ class MainWindow : public QMainWindow {
   RecordsPage* records_ = nullptr;
   std::map<std::string, RecordPage*> forms_;
   bool page_in_front_ = false; // in a narrow window
+  bool leaving_ = false;       // nothing more is asked
 };
 
 } // namespace clampwright::desk

@@ -44,6 +44,12 @@ void MainWindow::make_workshop_menu() {
       if (file) opener_.open(to_utf8(*file));
     });
   });
+  connect(add(menu, tr("&New workshop …"), QKeySequence::New), &QAction::triggered, this, [this, filter] {
+    asking_.file_to_save(*this, tr("Where to put the new workshop, empty at first"),
+                         QStringLiteral("workshop.clampwright"), filter, [this](const std::optional<QString>& file) {
+                           if (file) opener_.make_new(to_utf8(*file));
+                         });
+  });
   connect(add(menu, tr("Make a &demo workshop …"), {}), &QAction::triggered, this, [this, filter] {
     asking_.file_to_save(*this, tr("Where to put the invented demo workshop"), QStringLiteral("demo.clampwright"),
                          filter, [this](const std::optional<QString>& file) {
@@ -125,7 +131,12 @@ void MainWindow::make_view_menu() {
     QAction* action = add(language, QLatin1String(name), {});
     action->setCheckable(true);
     action->setChecked(spoken() == QLatin1String(code));
-    connect(action, &QAction::triggered, this, [this, code] { bench_.speak_language(QLatin1String(code)); });
+    connect(action, &QAction::triggered, this, [this, action, code] {
+      action->setChecked(spoken() == QLatin1String(code)); // until the window is made anew, and its forms with it
+      const auto speak = [this, code] { bench_.speak_language(QLatin1String(code)); };
+      if (const QStringList lost = not_entered(); !lost.isEmpty()) return ask_to_lose(lost, speak);
+      speak();
+    });
   }
   connect(add(menu, tr("Ne&xt part of the window"), QKeySequence(Qt::Key_F6)), &QAction::triggered, this,
           &MainWindow::move_between_panes);

@@ -13,10 +13,12 @@
 #include <QMenuBar>
 #include <QScrollArea>
 #include <QTest>
+#include <QWheelEvent>
 
 #include "gui/look/utf8.hpp"
 #include "gui/pages/page.hpp"
 #include "gui/pages/sentence_page.hpp"
+#include "gui/widgets/plot_pane.hpp"
 #include "tests/gui/desk.hpp"
 
 namespace clampwright::desk {
@@ -93,6 +95,30 @@ TEST_F(Controls, AreReachedByTab) {
   });
 }
 
+// Nothing in a page that scrolls is changed or takes the focus from a blank because a wheel passes over it.
+TEST_F(Controls, LetTheWheelPass) {
+  open_demo();
+  on_every_page([this] {
+    auto* pane = window().page()->findChild<QScrollArea*>();
+    if (pane == nullptr) return;
+    for (QWidget* widget : shown<QWidget>(*pane)) {
+      EXPECT_NE(widget->focusPolicy() & Qt::WheelFocus, Qt::WheelFocus) << told(*widget);
+      auto* list = qobject_cast<QComboBox*>(widget);
+      if (list == nullptr) continue;
+      const QString before = list->currentText();
+      const QPointF middle = list->rect().center();
+      QWheelEvent wheel(middle, list->mapToGlobal(middle), {}, {0, -120}, Qt::NoButton, Qt::NoModifier,
+                        Qt::NoScrollPhase, false);
+      QApplication::sendEvent(list, &wheel);
+      EXPECT_EQ(list->currentText(), before) << told(*widget);
+    }
+    if (auto* page = qobject_cast<SentencePage*>(window().page()); page != nullptr && page->plot().isVisible()) {
+      const QWidget& plot = page->plot();
+      EXPECT_EQ(plot.childAt(plot.rect().center()), nullptr) << "the curve keeps the wheel to itself";
+    }
+  });
+}
+
 // MIL-STD-1472E 5.4.3.1.3.3 (read in a scan): 19 mm for mittened fingers, 72 px at 96 dpi; LOOK.md: 32 px otherwise.
 TEST_F(Controls, AreAsLargeAsTheModeAsks) {
   open_demo();
@@ -163,16 +189,35 @@ TEST_F(Controls, FitASmallScreen) {
   });
 }
 
+// With Alt and a letter: of two that have the same one, a menu takes it, and neither of two buttons.
+void expect_no_two_keys_alike(QMainWindow& window) {
+  std::map<QString, std::string> keys;
+  const auto add = [&](const QString& text) {
+    const QString key = QKeySequence::mnemonic(text).toString();
+    if (key.isEmpty()) return;
+    EXPECT_TRUE(keys.emplace(key, to_utf8(text)).second)
+        << to_utf8(key) << ": " << to_utf8(text) << " and " << keys[key];
+  };
+  for (const QAction* menu : window.menuBar()->actions())
+    add(menu->text());
+  for (QAbstractButton* button : shown<QAbstractButton>(window))
+    add(button->text());
+  for (QLabel* label : shown<QLabel>(window))
+    if (label->buddy() != nullptr) add(label->text());
+}
+
 TEST_P(SpokenControls, HaveNoTwoKeysAlikeOnAPage) {
-  on_every_page([this] {
-    std::map<QString, std::string> keys;
-    for (QAbstractButton* button : shown<QAbstractButton>(window())) {
-      const QString key = QKeySequence::mnemonic(button->text()).toString();
-      if (key.isEmpty()) continue;
-      EXPECT_TRUE(keys.emplace(key, to_utf8(button->text())).second)
-          << to_utf8(key) << ": " << to_utf8(button->text()) << " and " << keys[key];
-    }
-  });
+  // In the narrow window stands the way back as well.
+  for (const QSize size : {QSize(1280, 800), QSize(640, 600)}) {
+    window().resize(size);
+    on_every_page([this] {
+      expect_no_two_keys_alike(window());
+      if (auto* page = qobject_cast<SentencePage*>(window().page())) {
+        page->show_more(false);
+        expect_no_two_keys_alike(window());
+      }
+    });
+  }
 }
 
 TEST_P(SpokenControls, HaveNoTwoKeysAlikeInAMenu) {

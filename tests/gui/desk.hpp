@@ -36,7 +36,8 @@ class ScriptedAsking : public Asking {
   std::optional<QString> file;
   bool yes = true;
   QStringList told;
-  QString suggested; // name of a file
+  QStringList questions; // to be answered with yes or no
+  QString suggested;     // name of a file
   int asked = 0;
 
   void file_to_open(QWidget&, const QString&, const QString&, Answer answer) override {
@@ -58,8 +59,9 @@ class ScriptedAsking : public Asking {
     answer(&printer);
   }
   void tell(QWidget&, const QString&, const QString& text) override { told << text; }
-  void confirm(QWidget&, const QString&, const QString&, std::function<void(bool)> answer) override {
+  void confirm(QWidget&, const QString& text, const QString&, std::function<void(bool)> answer) override {
     ++asked;
+    questions << text;
     answer(yes);
   }
 };

@@ -9,7 +9,6 @@
 
 #include "core/version/version.hpp"
 #include "gui/drawings/program_icon.hpp"
-#include "gui/look/utf8.hpp"
 #include "gui/models/workshop_opener.hpp"
 #include "gui/window/main_window.hpp"
 #include "gui/window/pictures.hpp"

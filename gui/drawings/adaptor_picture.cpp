@@ -156,7 +156,7 @@ std::optional<Drawing> adaptor_picture(const specdb::WrenchSetReply& reply, cons
   content.adaptor = tr("adaptor %1").arg(length_words(levers.adaptor->length, units));
   content.angle = from_utf8(quantity::write_si(quantity::in_radians(levers.adaptor->angle), *units.angle));
   content.set =
-      reply.set.setting ? tr("set %1").arg(from_utf8(quantity::write(*reply.set.setting, units))) : tr("no setting");
+      reply.set.setting ? tr("set %1").arg(from_utf8(quantity::write(*reply.set.setting, units, 4))) : tr("no setting");
   content.reaches =
       tr("%1 here").arg(from_utf8(quantity::write(reply.set.applied ? *reply.set.applied : reply.task.torque, units)));
   Drawing drawing;

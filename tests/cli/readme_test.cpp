@@ -2,8 +2,11 @@
 //
 // The tour in README.md shows real output: every block that begins with "$ clampwright" is run and compared. A line
 // that is "…" alone stands for one line or more that are left out there.
+#include <filesystem>
 #include <fstream>
 #include <iterator>
+#include <regex>
+#include <set>
 #include <sstream>
 
 #include "tests/cli/run_cli.hpp"
@@ -95,6 +98,26 @@ TEST(Readme, ShowsWhatTheProgramPrints) {
     const std::string& output = printed.out.empty() ? printed.err : printed.out;
     EXPECT_TRUE(is_honest(shown.output, output)) << shown.line << "\n" << output;
   }
+}
+
+// Each picture of the tour is there, with words for whoever cannot see it, and none lies there for nothing.
+TEST(Readme, ShowsThePicturesThatThereAre) {
+  const std::filesystem::path folder(CLAMPWRIGHT_SOURCE_DIR);
+  std::ostringstream text;
+  text << std::ifstream(folder / "README.md").rdbuf();
+  const std::string readme = text.str();
+  static const std::regex k_picture(R"(!\[([^\]]*)\]\(([^)]*)\))");
+  std::set<std::filesystem::path> shown;
+  for (std::sregex_iterator at(readme.begin(), readme.end(), k_picture); at != std::sregex_iterator(); ++at) {
+    EXPECT_GT((*at)[1].length(), 20) << (*at)[2];
+    EXPECT_TRUE(std::filesystem::exists(folder / (*at)[2].str())) << (*at)[2];
+    shown.insert(folder / (*at)[2].str());
+  }
+  std::set<std::filesystem::path> there;
+  for (const auto& entry : std::filesystem::directory_iterator(folder / "gui/pictures"))
+    there.insert(entry.path());
+  EXPECT_EQ(shown, there);
+  EXPECT_FALSE(there.empty());
 }
 
 } // namespace

@@ -51,6 +51,23 @@ QString formula_words(const std::string& formula) {
   return is_formula && !k_words.match(text).hasMatch() ? text : worded(formula);
 }
 
+// The first figure and those that stand against it are the largest.
+QFont figure_font(const PageContent& content, const Look& look, std::size_t number) {
+  QFont font = text_font(look);
+  font.setPixelSize(number == 0 || content.figures[number].is_rival ? look.figure() : look.figure() * 3 / 5);
+  font.setBold(true);
+  return font;
+}
+
+// With what stands around it in its cell.
+double figure_width(const PageContent& content, const Look& look, std::size_t number) {
+  return QFontMetricsF(figure_font(content, look, number)).horizontalAdvance(content.figures[number].value) +
+         look.gap() * 3.5;
+}
+
+// Between the margins of the page.
+double room(const Look& look, int width) { return width - look.gap() * 4.5; }
+
 class PageWriter {
  public:
   PageWriter(QTextDocument& text, const PageContent& content, const Look& look, const PageState& state)
@@ -150,23 +167,35 @@ class PageWriter {
   }
 
   void figures() {
-    if (content_.figures.empty()) return;
-    const auto count = static_cast<int>(content_.figures.size());
+    int from = 0;
+    for (const int count : figures_in_rows(content_, look_, state_.width)) {
+      figure_row(from, count);
+      from += count;
+    }
+  }
+
+  void figure_row(int from, int count) {
     QTextTable* cells = table(1, count, {});
     for (int i = 0; i < count; ++i) {
-      const Figure& figure = content_.figures[static_cast<std::size_t>(i)];
-      const bool large = i == 0 || figure.is_rival;
-      const QTextCharFormat first = format(look_.figure(), true);
-      const QTextCharFormat other = format(look_.figure() * 3 / 5, true);
+      const auto number = static_cast<std::size_t>(from + i);
+      const Figure& figure = content_.figures[number];
+      const QFont font = figure_font(content_, look_, number);
       QTextTableCell place = cells->cellAt(0, i);
       QTextTableCellFormat apart;
       apart.setRightPadding(look_.gap() * 3);
       // All stand on one line.
-      if (!large) apart.setTopPadding(QFontMetricsF(first.font()).ascent() - QFontMetricsF(other.font()).ascent());
+      const QFont first = figure_font(content_, look_, static_cast<std::size_t>(from));
+      apart.setTopPadding(std::max(0.0, QFontMetricsF(first).ascent() - QFontMetricsF(font).ascent()));
       place.setFormat(apart);
       QTextCursor cell = place.firstCursorPosition();
-      cell.insertText(figure.value, large ? first : other);
-      cell.insertBlock();
+      QTextCharFormat how = format(look_.figure(), true);
+      how.setFont(font);
+      QTextBlockFormat whole;
+      whole.setNonBreakableLines(state_.width > 0 &&
+                                 figure_width(content_, look_, number) <= room(look_, state_.width));
+      cell.setBlockFormat(whole);
+      cell.insertText(figure.value, how);
+      cell.insertBlock({});
       cell.insertText(figure.says, format(look_.text()));
       for (const QString& line : figure.more) {
         cell.insertBlock();
@@ -382,6 +411,21 @@ class PageWriter {
 };
 
 } // namespace
+
+std::vector<int> figures_in_rows(const PageContent& content, const Look& look, int width) {
+  std::vector<int> rows;
+  double left = 0;
+  for (std::size_t i = 0; i < content.figures.size(); ++i) {
+    const double wanted = figure_width(content, look, i);
+    if (rows.empty() || (width > 0 && wanted > left)) {
+      rows.push_back(0);
+      left = room(look, width);
+    }
+    ++rows.back();
+    left -= wanted;
+  }
+  return rows;
+}
 
 std::unique_ptr<QTextDocument> page_text(const PageContent& content, const Look& look, const PageState& state) {
   auto text = std::make_unique<QTextDocument>();

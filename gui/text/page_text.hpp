@@ -5,6 +5,7 @@
 #pragma once
 
 #include <memory>
+#include <vector>
 
 #include <QTextDocument>
 #include <QTextFormat>
@@ -18,7 +19,11 @@ namespace clampwright::desk {
 struct PageState {
   bool working = false;
   bool sources = false;
+  int width = 0; // by which large figures that do not fit side by side stand below each other; 0: all stand in one row
 };
+
+// How many of the figures stand in each row on a page of that width.
+[[nodiscard]] std::vector<int> figures_in_rows(const PageContent& content, const Look& look, int width);
 
 // For links within a page: what to do when one is followed.
 inline constexpr const char* k_working_link = "fold:working";

@@ -60,6 +60,7 @@ void PageView::put_on(const Look& look) {
 }
 
 void PageView::write() {
+  state_.width = viewport()->width();
   auto text = has_page_ ? page_text(content_, look_, state_) : std::make_unique<QTextDocument>();
   setDocument(text.get());
   setCursorWidth(0); // it is no place to write; a new document forgets it
@@ -76,7 +77,13 @@ void PageView::keyPressEvent(QKeyEvent* event) {
 
 void PageView::resizeEvent(QResizeEvent* event) {
   QTextBrowser::resizeEvent(event);
+  fit_figures();
   fit_height();
+}
+
+void PageView::fit_figures() {
+  const int width = viewport()->width();
+  if (figures_in_rows(content_, look_, width) != figures_in_rows(content_, look_, state_.width)) write();
 }
 
 void PageView::fit_height() {

@@ -33,6 +33,8 @@ class PageView : public QTextBrowser {
  private:
   void write();
   void fit_height();
+  // As many figures in a row as there is room for now.
+  void fit_figures();
   Look look_;
   PageContent content_;
   PageState state_;

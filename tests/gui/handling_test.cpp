@@ -10,6 +10,9 @@
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QTest>
+#include <QTextBlock>
+#include <QTextDocument>
+#include <QTextLayout>
 
 #include "gui/pages/joint_page.hpp"
 #include "gui/pages/record_page.hpp"
@@ -333,6 +336,34 @@ TEST_F(Keys, OfWhatIsOffWriteNothing) {
   window().start_again();
   QTest::keyClick(&window().find_line(), Qt::Key_C, Qt::AltModifier);
   EXPECT_EQ(window().find_line().text(), QString());
+}
+
+class LargeLetters : public Desk {};
+
+// 17 N·m is printed, 8.5 N·m is what it comes to: two figures as wide as the page at this size.
+TEST_F(LargeLetters, PartNoNumberFromItsUnit) {
+  open_demo();
+  bench->take_wrench("B");
+  Look look = bench->look();
+  look.scale = 2;
+  window();
+  bench->put_on_look(look);
+  for (const QSize size : {QSize(1180, 800), QSize(800, 600)}) {
+    window().resize(size);
+    for (const char* joint : {"pump/head-nuts", "pump/base-nuts"}) {
+      window().open({Target::To::joint, joint});
+      settle();
+      const PageView& view = qobject_cast<JointPage*>(window().page())->view();
+      int large = 0;
+      for (QTextBlock block = view.document()->begin(); block.isValid(); block = block.next()) {
+        if (block.begin().fragment().charFormat().font().pixelSize() < look.figure() * 3 / 5) continue;
+        ++large;
+        EXPECT_EQ(block.layout()->lineCount(), 1) << block.text().toStdString() << ' ' << size.width();
+      }
+      EXPECT_GT(large, 1);
+      EXPECT_LE(view.document()->size().width(), view.viewport()->width()) << joint << ' ' << size.width();
+    }
+  }
 }
 
 } // namespace

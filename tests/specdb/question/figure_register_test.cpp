@@ -162,12 +162,14 @@ TEST_F(RecordedFigures, TakeThePlaceOfEachOtherWithAReason) {
 TEST_F(RecordedFigures, AreNotRevisedTwiceFromOneState) {
   const long long first = joint().figure.id;
   ASSERT_TRUE(revise({.printed = "10 Nm", .torque = "10 Nm"}).has_value());
-  const Problem late =
-      problem_of(revise_figure(catalogue, file, "m/j", first, {.printed = "11 Nm", .torque = "11 Nm"}, "late", test::k_entry_day));
+  const Problem late = problem_of(
+      revise_figure(catalogue, file, "m/j", first, {.printed = "11 Nm", .torque = "11 Nm"}, "late", test::k_entry_day));
   EXPECT_EQ(late.trouble, Trouble::busy);
   EXPECT_THAT(late.message, HasSubstr("on 2026-11-26: a new print"));
   EXPECT_EQ(joint().figure.value, 10.0);
-  EXPECT_EQ(problem_of(revise_figure(catalogue, file, "m/j", 99, {.printed = "11 Nm", .torque = "11 Nm"}, "x", test::k_entry_day)).code,
+  EXPECT_EQ(problem_of(revise_figure(catalogue, file, "m/j", 99, {.printed = "11 Nm", .torque = "11 Nm"}, "x",
+                                     test::k_entry_day))
+                .code,
             "no-such-figure");
 }
 

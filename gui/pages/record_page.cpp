@@ -7,6 +7,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QStyle>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -56,10 +57,14 @@ RecordPage::RecordPage(Bench& bench, const RecordForm& form, QWidget* parent) : 
   // Below what scrolls: what came of pressing the button is in sight wherever one is in the form.
   keep_ = new QPushButton(this);
   connect(keep_, &QPushButton::clicked, this, &RecordPage::keep);
-  outer->addWidget(keep_, 0, Qt::AlignLeft);
+  auto* foot = new QVBoxLayout;
+  const int side = style()->pixelMetric(QStyle::PM_LayoutLeftMargin); // in line with the blanks
+  foot->setContentsMargins(side, 0, side, 0);
+  outer->addLayout(foot);
+  foot->addWidget(keep_, 0, Qt::AlignLeft);
   said_ = new QLabel(this);
   said_->setWordWrap(true);
-  outer->addWidget(said_);
+  foot->addWidget(said_);
   history_ = new PageView(bench.look(), all);
   column->addWidget(history_);
   column->addStretch(1);

@@ -7,8 +7,8 @@
 #include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QSignalBlocker>
 #include <QStyle>
 #include <QVBoxLayout>
@@ -17,6 +17,7 @@
 #include "gui/look/utf8.hpp"
 #include "gui/text/wording.hpp"
 #include "gui/widgets/choice_list.hpp"
+#include "gui/widgets/folded_label.hpp"
 
 namespace clampwright::desk {
 
@@ -53,12 +54,12 @@ BlankEdit::BlankEdit(const Blank& blank, const Place& place, const Look& look, Q
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(2);
   make_field(place);
-  below_ = new QLabel(this);
-  below_->setWordWrap(true);
+  below_ = new FoldedLabel(this);
   set_kind(*below_, "understood");
   below_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   below_->setFocusPolicy(Qt::NoFocus);
   column->addWidget(below_);
+  connect(below_, &FoldedLabel::cut_changed, this, &BlankEdit::offer_all);
   setFocusProxy(field());
   setObjectName(from_utf8(blank_.option));
   put_on(look);
@@ -83,6 +84,10 @@ void BlankEdit::make_field(const Place& place) {
                           static_cast<QWidget*>(choice_ == nullptr ? line_ : nullptr), static_cast<QWidget*>(unit_),
                           static_cast<QWidget*>(tick_)})
     if (widget != nullptr) row->addWidget(widget);
+  all_ = new QPushButton(this);
+  all_->hide();
+  connect(all_, &QPushButton::clicked, this, [this] { below_->unfold(!below_->is_unfolded()); });
+  row->addWidget(all_);
   row->addStretch(1);
   if (line_ == nullptr) return;
   // Words that could be taken for what was filled in would be.
@@ -206,17 +211,24 @@ void BlankEdit::refuse(const Problem& problem) { show_below(refusal_words(proble
 QString BlankEdit::said_below() const { return below_->text(); }
 
 void BlankEdit::show_below(const QString& text, bool refusal) {
-  below_->setText(text);
+  below_->say(text, refusal);
   below_->setVisible(!text.isEmpty());
+  offer_all();
   field()->setAccessibleDescription(text);
-  // A sentence needs more room than a number.
-  below_->setMinimumWidth(refusal ? fontMetrics().averageCharWidth() * 36 : 0);
   if (refusal == refused_) return;
   refused_ = refusal;
   set_kind(*below_, refusal ? "refusal" : "understood");
   field()->setProperty("refused", refusal);
   field()->style()->unpolish(field());
   field()->style()->polish(field());
+}
+
+void BlankEdit::offer_all() {
+  const bool offered = !below_->text().isEmpty() && (below_->is_cut() || below_->is_unfolded());
+  // Whoever pressed it to see less keeps the focus in the blank.
+  if (!offered && all_->hasFocus()) field()->setFocus();
+  all_->setText(below_->is_unfolded() ? tr("Show less") : tr("Show all of it"));
+  all_->setVisible(offered);
 }
 
 void BlankEdit::put_on(const Look& look) {

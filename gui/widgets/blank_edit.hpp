@@ -11,10 +11,12 @@
 
 class QCheckBox;
 class QComboBox;
-class QLabel;
 class QLineEdit;
+class QPushButton;
 
 namespace clampwright::desk {
+
+class FoldedLabel;
 
 // A blank to write into: the text, the unit beside it where it is a quantity, and below it what was understood or why
 // it cannot be taken.
@@ -58,6 +60,8 @@ class BlankEdit : public QWidget {
   void show_below(const QString& text, bool refusal);
   // "45 Nm" becomes 45 with the unit beside it.
   void part_from_unit();
+  // Offers to unfold what is said below, where it is cut.
+  void offer_all();
   [[nodiscard]] bool has_own_unit() const;
   [[nodiscard]] QString typed() const;
 
@@ -69,7 +73,8 @@ class BlankEdit : public QWidget {
   QComboBox* choice_ = nullptr; // with line_ inside it
   QComboBox* unit_ = nullptr;
   QCheckBox* tick_ = nullptr;
-  QLabel* below_ = nullptr;
+  FoldedLabel* below_ = nullptr;
+  QPushButton* all_ = nullptr; // of what is said below, where it is cut
 };
 
 } // namespace clampwright::desk

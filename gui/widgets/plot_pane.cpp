@@ -174,6 +174,11 @@ void PlotPane::put_on(const Look& look) {
   look_ = look;
   plot_->setFixedHeight(look.pixels(320));
   view_->setFixedHeight(look.pixels(320));
+  view_->verticalHeader()->setDefaultSectionSize(look.target());
+  // Two lines, and what the style sheet puts around them: it is not counted where the header asks for its height.
+  QFont font = text_font(look);
+  font.setBold(true);
+  view_->horizontalHeader()->setMinimumHeight(2 * QFontMetrics(font).lineSpacing() + 2 * look.gap());
   plot_curve(*plot_, curve_, look_);
   plot_->replot();
 }

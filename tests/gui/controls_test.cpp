@@ -7,11 +7,13 @@
 #include <QAbstractButton>
 #include <QAccessible>
 #include <QComboBox>
+#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
 #include <QMenuBar>
 #include <QScrollArea>
+#include <QTableView>
 #include <QTest>
 #include <QWheelEvent>
 
@@ -175,6 +177,35 @@ TEST_P(SpokenControls, ShowAllOfTheirWordsAtTwiceTheSize) {
     bench->put_on_look(look);
     window().resize(1280, 800);
     on_every_page([this] { expect_whole_words(window()); });
+  }
+}
+
+// The table that a curve becomes (Ctrl+T) says in its headings what its numbers are.
+TEST_P(SpokenControls, ShowAllOfTheHeadingsOfATable) {
+  for (const double scale : {1.0, 2.0}) {
+    window();
+    Look look = bench->look();
+    look.scale = scale;
+    bench->put_on_look(look);
+    window().resize(1280, 800);
+    on_every_page([this, &look] {
+      if (auto* page = qobject_cast<SentencePage*>(window().page()); page != nullptr && page->plot().isVisible()) {
+        page->plot().show_table(true);
+        settle();
+      }
+      for (QTableView* view : shown<QTableView>(window())) {
+        const QHeaderView& head = *view->horizontalHeader();
+        QFont bold = head.font();
+        bold.setBold(true); // as the style sheet has it
+        for (int i = 0; i < head.count(); ++i) {
+          const QString text = view->model()->headerData(i, Qt::Horizontal).toString();
+          const QSize wanted = QFontMetrics(bold).size(0, text);
+          EXPECT_GE(head.sectionSize(i), wanted.width()) << to_utf8(text);
+          // The style sheet pads it by half a gap on each side, and draws a line of two below.
+          EXPECT_GE(head.height(), wanted.height() + 2 * (look.gap() / 2) + 2) << to_utf8(text);
+        }
+      }
+    });
   }
 }
 

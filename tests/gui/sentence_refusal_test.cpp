@@ -11,12 +11,14 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QTest>
 
 #include "core/report/text_writer.hpp"
 #include "gui/look/utf8.hpp"
 #include "gui/pages/sentence_page.hpp"
 #include "gui/widgets/blank_edit.hpp"
+#include "gui/widgets/folded_label.hpp"
 #include "gui/widgets/page_view.hpp"
 #include "tests/gui/desk.hpp"
 #include "tests/gui/sentence_cases.hpp"
@@ -110,6 +112,41 @@ class SentenceRefusal : public Desk, public testing::WithParamInterface<std::str
   void SetUp() override { open_demo(); }
   const Sentence& sentence = *sentence_named(GetParam());
 };
+
+// A list of all classes or materials would push the rest of the form away while it is typed.
+TEST_P(SentenceRefusal, TakesThreeLinesUntilMoreAreAskedFor) {
+  for (const QSize size : {QSize(1180, 800), QSize(800, 600)}) {
+    window().resize(size);
+    window().open({Target::To::sentence, sentence.id});
+    auto& page = *qobject_cast<SentencePage*>(window().page());
+    for (const Blank& blank : sentence.blanks) {
+      if (blank.kind->shape() == Shape::tick || takes_anything(blank)) continue;
+      SCOPED_TRACE(sentence.id + " " + blank.option);
+      page.fill_in({});
+      page.show_more(true);
+      settle();
+      BlankEdit& edit = *page.blank(blank.option);
+      const int before = edit.height();
+      page.fill_in(around(sentence, blank));
+      settle();
+      ASSERT_TRUE(edit.is_refused());
+      auto& label = *edit.findChild<FoldedLabel*>();
+      auto& all = *edit.findChild<QPushButton*>();
+      const int line = label.fontMetrics().lineSpacing();
+      EXPECT_LE(edit.height(), before + 3 * line + 4) << to_utf8(edit.said_below());
+      EXPECT_LE(edit.width(), page.width());
+      EXPECT_EQ(label.text(), edit.said_below());
+      EXPECT_EQ(edit.field()->accessibleDescription(), edit.said_below());
+      EXPECT_EQ(all.isVisible(), label.is_cut());
+      if (!label.is_cut()) continue;
+      all.click();
+      settle();
+      EXPECT_FALSE(label.is_cut());
+      EXPECT_GE(label.height(), label.heightForWidth(label.width()));
+      EXPECT_GT(label.height(), 3 * line);
+    }
+  }
+}
 
 TEST_P(SentenceRefusal, StandsBesideTheBlankInTheWordsOfTheCommandLine) {
   SentencePage page(*bench, sentence);

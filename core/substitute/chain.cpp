@@ -195,6 +195,23 @@ std::string_view outcome_name(Outcome outcome) {
   return "";
 }
 
+std::vector<Link> links_not_told(const Answer& answer) {
+  std::vector<Link> links;
+  for (const Check& check : answer.checks)
+    switch (check.reason) {
+    case Reason::length_not_told:
+    case Reason::nut_not_told:
+    case Reason::part_length_not_told:
+    case Reason::seat_not_told:
+    case Reason::head_not_told:
+      links.push_back(check.link);
+      break;
+    default:
+      break;
+    }
+  return links;
+}
+
 std::string_view verdict_name(Verdict verdict) {
   switch (verdict) {
   case Verdict::adequate:

@@ -249,6 +249,10 @@ struct Answer {
   finding::Findings findings;
 };
 
+// Of what carries the load or makes the bolt fit, the links that nothing was told about: length, nut, the thread in the
+// part, seat, head. A verdict says nothing of them.
+[[nodiscard]] std::vector<Link> links_not_told(const Answer& answer);
+
 // Loads of one thread and two classes come from tables that round to three figures: this much less is no less. The
 // same limit as in the published comparison of metric and inch classes.
 inline constexpr double k_as_much = 0.995;

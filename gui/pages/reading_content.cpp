@@ -47,6 +47,7 @@ report::Section keys() {
            {"Esc", tr("back to the empty find line")},
            {"Tab", tr("from blank to blank")},
            {"F6", tr("next part of the window: find line, list, page")},
+           {tr("Page up, Page down, Space"), tr("scroll the page")},
            {"F9", tr("bench mode: large, for gloves and from two metres")},
            {"F8", tr("light or dark")},
            {"Ctrl++  Ctrl+-  Ctrl+0", tr("larger, smaller, normal letters")},
@@ -56,6 +57,7 @@ report::Section keys() {
            {"Ctrl+Shift+P", tr("save as PDF")},
            {tr("Numbers"), tr("written and read with a decimal point, 24.5; a comma is asked about")},
            {"F1", tr("this page")},
+           {"Ctrl+O  Ctrl+N", tr("open a workshop, make an empty one")},
            {"Ctrl+Q", tr("quit")}}};
 }
 

@@ -74,6 +74,13 @@ Result<Reply> answer_substitute_sentence(const Words& words, const Place& place)
   reply.page.figures.push_back({verdict_words(answer.verdict), worded(report::verdict_text(answer))});
   if (answer.verdict == substitute::Verdict::adequate_at_other_torque && answer.other_torque)
     reply.page.figures.push_back({shown(answer.other_torque->set, place), tr("gives the clamp load of the original")});
+  if (const auto not_told = substitute::links_not_told(answer);
+      !not_told.empty() && answer.verdict != substitute::Verdict::not_adequate) {
+    QStringList links;
+    for (const substitute::Link link : not_told)
+      links << worded(report::link_words(link));
+    reply.page.flags.push_back(tr("Not told, so look at it: %1").arg(links.join(QStringLiteral(", "))));
+  }
   add_flags(reply.page, answer.findings, place);
   reply.page.document = specdb::substitute_document(*told, place.units);
   return reply;

@@ -262,9 +262,12 @@ QString MainWindow::banner() const { return banner_->isHidden() ? QString() : ba
 
 void MainWindow::show_banner() {
   if (const auto& file = opener_.not_there()) {
-    banner_->setText(tr("The workshop file %1 is not there. Open it from where it is now, or make a new one: menu "
-                        "Workshop.")
-                         .arg(from_utf8(file->string())));
+    QString text = tr("The workshop file %1 is not there. Open it from where it is now, or make a new one: menu "
+                      "Workshop.")
+                       .arg(from_utf8(file->string()));
+    // Another may be open still.
+    if (bench_.is_invented()) text += QLatin1Char('\n') + worded(specdb::k_invented);
+    banner_->setText(text);
     banner_->show();
   } else {
     banner_->setText(worded(specdb::k_invented));

@@ -94,6 +94,14 @@ TEST(Fit, ShowsTheRestBehindTheFirstNo) {
   EXPECT_EQ(answer.answer.checks.back().link, Link::approval);
 }
 
+TEST(Substitute, NamesTheLinksThatItWasNotTold) {
+  using testing::ElementsAre;
+  EXPECT_THAT(links_not_told(ask("M10 8.8", "M10 10.9").answer),
+              ElementsAre(Link::length, Link::nut, Link::seat, Link::head));
+  EXPECT_THAT(links_not_told(ask("M10 8.8", "M10 10.9", [](SubstituteQuestion& q) { q.nut = "10"; }).answer),
+              ElementsAre(Link::length, Link::seat, Link::head));
+}
+
 TEST(Length, ThatIsNotToldIsNoted) { EXPECT_EQ(outcome(ask("M6 8.8", "M6 8.8"), Link::length), Outcome::note); }
 
 TEST(Length, ThatBottomsIsNo) {

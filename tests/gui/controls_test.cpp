@@ -10,6 +10,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
+#include <QListView>
 #include <QMenu>
 #include <QMenuBar>
 #include <QScrollArea>
@@ -17,9 +18,11 @@
 #include <QTest>
 #include <QWheelEvent>
 
+#include "gui/look/inks.hpp"
 #include "gui/look/utf8.hpp"
 #include "gui/pages/page.hpp"
 #include "gui/pages/sentence_page.hpp"
+#include "gui/widgets/find_panel.hpp"
 #include "gui/widgets/plot_pane.hpp"
 #include "tests/gui/desk.hpp"
 
@@ -95,6 +98,50 @@ TEST_F(Controls, AreReachedByTab) {
     for (QWidget* widget : wanted)
       EXPECT_TRUE(reached.contains(widget)) << told(*widget);
   });
+}
+
+// How much of two pictures of one widget differs, and by three to one: the measure of WCAG 2.2, 2.4.13, for a focus
+// that is seen (from memory).
+int changed_pixels(const QImage& before, const QImage& after) {
+  constexpr double k_seen = 3;
+  int changed = 0;
+  for (int y = 0; y < before.height(); ++y)
+    for (int x = 0; x < before.width(); ++x)
+      if (before.pixel(x, y) != after.pixel(x, y) &&
+          contrast({before.pixelColor(x, y), after.pixelColor(x, y)}) >= k_seen)
+        ++changed;
+  return changed;
+}
+
+// At least as much as a line of two pixels round it, less its rounded corners.
+TEST_F(Controls, ShowTheirFocus) {
+  open_demo();
+  const auto picture = [](QWidget& widget) { return widget.grab().toImage().convertToFormat(QImage::Format_RGB32); };
+  for (const Theme theme : {Theme::light, Theme::dark}) {
+    Look look = bench->look();
+    look.theme = theme;
+    window(); // hears of it
+    bench->put_on_look(look);
+    std::set<std::string> seen; // one of each kind is enough
+    on_every_page([&] {
+      for (QWidget* widget : shown<QWidget>(window())) {
+        if (!takes_focus(*widget) || !seen.insert(widget->metaObject()->className()).second) continue;
+        window().find_line().setFocus();
+        if (widget == &window().find_line()) window().found().list().setFocus();
+        settle();
+        const QImage before = picture(*widget);
+        widget->setFocus(Qt::TabFocusReason);
+        settle();
+        ASSERT_TRUE(widget->hasFocus()) << told(*widget);
+        const QImage after = picture(*widget);
+        ASSERT_EQ(before.size(), after.size());
+        constexpr int k_corners = 32;
+        EXPECT_GE(changed_pixels(before, after), 4 * (widget->width() + widget->height()) - 16 - k_corners)
+            << told(*widget) << " in look " << static_cast<int>(theme);
+      }
+    });
+    EXPECT_GE(seen.size(), 6U);
+  }
 }
 
 // Nothing in a page that scrolls is changed or takes the focus from a blank because a wheel passes over it.

@@ -158,15 +158,20 @@ bool has_hits(const Workshop& workshop, const std::string& expression) {
       .next();
 }
 
-// The reading without the words that no hit has.
+// The reading without the words that no hit has, as far as words are named: what stands behind those finds nothing more
+// where it is idle, and is not worth a question each.
 Reading without_idle_words(const Workshop& workshop, Reading reading) {
   for (std::size_t i = 0; i < reading.places.size(); ++i) {
     if (reading.places[i].size() < 2) continue;
     std::string others;
     for (std::size_t other = 0; other < reading.places.size(); ++other)
       if (other != i) others += expression_of(reading.places[other], workshop.vocabulary()) + " AND ";
+    std::size_t busy = 0;
     std::erase_if(reading.places[i], [&](const Meant& meant) {
-      return !has_hits(workshop, others + expression_of(meant, workshop.vocabulary()));
+      if (busy > k_most_named) return false;
+      const bool is_busy = has_hits(workshop, others + expression_of(meant, workshop.vocabulary()));
+      if (is_busy) ++busy;
+      return !is_busy;
     });
   }
   return reading;

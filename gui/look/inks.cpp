@@ -45,8 +45,8 @@ Inks dark() {
           .turn = pair(0xF2AC66, k_page),
           .refusal = pair(0xFFB4A4, k_page),
           .banner = pair(0x1B1916, 0xE6C68C),
-          .rule = pair(0x6E675B, k_page),
-          .focus = pair(0xF7BC80, k_page),
+          .rule = pair(0x756D60, k_page),
+          .focus = pair(0xF9C48C, k_page),
           .limit = pair(k_ink, k_page),
           .friction = pair(0xA9C3CF, k_page),
           .factor = pair(0x8F846E, k_page),
@@ -116,7 +116,8 @@ std::vector<Demand> demands(const Inks& inks) {
           {"sketch", inks.sketch, k_line},
           {"rule in a blank", {inks.rule.ink, inks.field.ground}, k_line},
           {"rule round a button", {inks.rule.ink, inks.page.ground}, k_line},
-          {"focus of a blank", {inks.focus.ink, inks.field.ground}, k_line}};
+          {"focus of a blank", {inks.focus.ink, inks.field.ground}, k_line},
+          {"focus against the rule in its place", {inks.focus.ink, inks.rule.ink}, k_line}};
 }
 
 } // namespace clampwright::desk

@@ -92,24 +92,15 @@ std::optional<Figure> converted(const specdb::JointAnswer& answer, const Place& 
 std::optional<Figure> as_fitted(const specdb::JointAnswer& answer, const Place& place) {
   if (!answer.as_fitted || !answer.as_fitted->differs || !answer.as_fitted->torque) return std::nullopt;
   const specdb::AsFitted& fitted = *answer.as_fitted;
-  quantity::Torque least = *fitted.torque;
-  quantity::Torque most = *fitted.torque;
-  const auto take_in = [&](quantity::Torque torque) {
-    least = std::min(least, torque);
-    most = std::max(most, torque);
-  };
-  if (fitted.by_thread_friction) take_in(*fitted.by_thread_friction);
+  std::vector<quantity::Torque> ways{*fitted.torque};
+  if (fitted.by_thread_friction) ways.push_back(*fitted.by_thread_friction);
   for (const specdb::RivalReduction& rival : fitted.rivals)
-    take_in(rival.torque);
+    ways.push_back(rival.torque);
   const QString surfaces = from_utf8(fitted.surfaces);
-  const QString low = from_utf8(quantity::write(least, place.units));
-  const QString high = from_utf8(quantity::write(most, place.units));
-  if (low == high) return Figure{high, tr("corrected for %1; not the maker's").arg(surfaces)};
-  const QString number =
-      low.left(low.indexOf(QChar(0x00A0)) < 0 ? low.indexOf(QLatin1Char(' ')) : low.indexOf(QChar(0x00A0)));
-  return Figure{tr("%1 to %2").arg(number, high),
-                tr("for %1, by rules that differ; none is the maker's. Below: %2")
-                    .arg(surfaces, from_utf8(quantity::write(*fitted.torque, place.units)))};
+  const QString all = torque_range(ways, place);
+  const QString corrected = from_utf8(quantity::write(*fitted.torque, place.units));
+  if (all == corrected) return Figure{all, tr("corrected for %1; not the maker's").arg(surfaces)};
+  return Figure{all, tr("for %1, by rules that differ; none is the maker's. Below: %2").arg(surfaces, corrected)};
 }
 
 // What must go along where somebody takes only the figure.

@@ -126,6 +126,14 @@ Result<Reply> answer_surfaces_sentence(const Words& words, const Place& place) {
   const auto told = specdb::answer_surfaces(*place.catalogue, question);
   if (!told) return beside(told.error(), "--thread");
   Reply reply;
+  if (told->corrected && told->differs) {
+    std::vector<quantity::Torque> ways{*told->corrected};
+    if (told->by_thread_friction) ways.push_back(*told->by_thread_friction);
+    for (const specdb::RivalReduction& published : told->published)
+      ways.push_back(published.torque);
+    if (const QString all = torque_range(ways, place); all != shown(*told->corrected, place))
+      reply.page.figures.push_back({all, tr("on these surfaces, by rules that differ; none is the maker's")});
+  }
   if (told->corrected)
     reply.page.figures.push_back({shown(*told->corrected, place), told->differs
                                                                       ? tr("on these surfaces, corrected once")

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/sentences/reply_parts.hpp"
 
+#include <algorithm>
+
 #include <QCoreApplication>
 
 #include "core/report/sequence_drawing.hpp"
@@ -26,6 +28,15 @@ void add_flags(PageContent& page, const finding::Findings& findings, const Place
       page.flags.push_back(worded(report::finding_brief(finding, place.units)));
     else if (finding.code == finding::Code::left_hand)
       page.flags.push_back(tr("Left-hand thread"));
+}
+
+QString torque_range(const std::vector<quantity::Torque>& torques, const Place& place) {
+  const auto [least, most] = std::ranges::minmax(torques);
+  const QString low = shown(least, place);
+  const QString high = shown(most, place);
+  if (low == high) return high;
+  const QString unit = from_utf8(place.units.torque->symbol);
+  return tr("%1 to %2").arg(low.left(low.size() - unit.size()).trimmed(), high);
 }
 
 Figure clamp_figure(const std::optional<quantity::Band<quantity::Force>>& load, const Place& place) {

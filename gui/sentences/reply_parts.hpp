@@ -26,6 +26,9 @@ QString shown(const Quantity& quantity, const Place& place) {
 // What must not be overlooked, large: every finding that stops, and a left-hand thread.
 void add_flags(PageContent& page, const finding::Findings& findings, const Place& place);
 
+// From the least to the most of what several ways make of one torque: "27.5 to 37.8 N·m"; one number where they agree.
+[[nodiscard]] QString torque_range(const std::vector<quantity::Torque>& torques, const Place& place);
+
 // The likely clamp load with its ends, or that it is not known.
 [[nodiscard]] Figure clamp_figure(const std::optional<quantity::Band<quantity::Force>>& load, const Place& place);
 

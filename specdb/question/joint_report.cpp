@@ -75,10 +75,10 @@ std::string angle_words(const FigureAnswer& answer, const DisplayUnits& units) {
   return fmt::format("{}; what that adds is not known: {}", angle, answer.not_turned_because);
 }
 
-// Does the page print the unit that the figure is recorded in?
+// Does the page print the unit that the figure is recorded in? What does not read as a torque may print any.
 bool shows_unit(const std::string& printed, const quantity::Unit& unit) {
   const auto read = quantity::read_quantity(printed, quantity::Kind::torque);
-  return !read || read->unit == &unit;
+  return read && read->unit == &unit;
 }
 
 // The figure in the wanted unit, unless the page prints that unit already.

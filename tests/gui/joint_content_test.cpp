@@ -126,13 +126,24 @@ TEST_F(JointContent, HasTheCorrectedTorqueAsAFigure) {
   const specdb::JointAnswer joint = answer("pump/clutch-hub", "oiled");
   ASSERT_TRUE(joint.as_fitted && joint.as_fitted->torque);
   const PageContent page = content(joint);
-  // Nut factors 0.2 and 0.18 (README of the surfaces): 42 · 0.9 = 37.8. The published rules of the page begin with
-  // × 0.7: 29.4. By thread friction the likely load of the dry joint, 11.0 kN, wants 27.5.
+  // Likely nut factors 0.2 dry and 0.18 oiled (table of surfaces): 42 · 0.9 = 37.8. The published rules of the page
+  // begin with × 0.7: 29.4. By thread friction the likely load of the dry joint, 11.0 kN, wants 27.5.
   EXPECT_TRUE(std::ranges::any_of(page.figures, [](const Figure& figure) {
     return figure.value == QStringLiteral("27.5 to 37.8 N·m") &&
            figure.says.contains(QStringLiteral("rules that differ"));
   })) << to_utf8(page.figures[1].value);
   EXPECT_EQ(page.figures.front().value, QStringLiteral("42 N·m")) << "as printed stays first";
+}
+
+// 42 N·m is 4.28 kgf·m (9.80665 m/s²). A print that cannot be read for sure leaves the unit that is meant to be said.
+TEST_F(JointContent, SaysWhatAnotherUnitInThePrintMeans) {
+  specdb::JointAnswer joint = answer("pump/clutch-hub");
+  joint.figure.figure.printed = "4,28 mkg";
+  const Figure figure = content(joint).figures.front();
+  EXPECT_EQ(figure.value, QStringLiteral("4,28 mkg"));
+  EXPECT_TRUE(std::ranges::any_of(figure.more, [](const QString& line) {
+    return line.contains(QStringLiteral("42.0 N·m"));
+  })) << (figure.more.empty() ? "" : to_utf8(figure.more.front()));
 }
 
 PageContent with_rows() {
